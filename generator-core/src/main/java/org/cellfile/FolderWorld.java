@@ -1,0 +1,78 @@
+package org.cellfile;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Stream;
+import org.cellfile.source.World;
+
+/**
+ * A cell's folder on disk, and the calendar of this machine. Links are not followed out of the folder, and folders that are
+ * links are not entered.
+ */
+public final class FolderWorld implements World {
+
+    /** A cell's files lie flat or one folder down; what lies deeper is not a cell's. */
+    private static final int DEEPEST = 6;
+
+    private final Path folder;
+    private final Clock clock;
+
+    public FolderWorld(Path folder, Clock clock) {
+        this.folder = folder;
+        this.clock = clock;
+    }
+
+    /** A folder with this machine's calendar: what is due is due by the day people here write. */
+    @SuppressWarnings("JavaTimeDefaultTimeZone")
+    public static FolderWorld of(Path folder) {
+        return new FolderWorld(folder, Clock.systemDefaultZone());
+    }
+
+    @Override
+    public List<Entry> entries() {
+        List<Entry> entries = new ArrayList<>();
+        try (Stream<Path> paths = Files.walk(folder, DEEPEST)) {
+            Path real = folder.toRealPath();
+            for (Path path : (Iterable<Path>) paths.sorted()::iterator) {
+                if (!hidden(path) && (Files.isRegularFile(path) || Files.isSymbolicLink(path))) {
+                    entries.add(entry(path, real));
+                }
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+        entries.sort(Comparator.comparing(Entry::path));
+        return List.copyOf(entries);
+    }
+
+    private boolean hidden(Path path) {
+        for (Path part : folder.relativize(path)) {
+            if (part.toString().startsWith(".")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
+    private Entry entry(Path path, Path real) throws IOException {
+        String relative = folder.relativize(path).toString().replace('\\', '/');
+        boolean inside = true;
+        if (Files.isSymbolicLink(path)) {
+            inside = Files.exists(path) && path.toRealPath().startsWith(real);
+        }
+        long size = inside && Files.isRegularFile(path) ? Files.size(path) : 0;
+        return new Entry(relative, inside, size, () -> Files.newInputStream(path));
+    }
+
+    @Override
+    public LocalDate today() {
+        return LocalDate.now(clock);
+    }
+}

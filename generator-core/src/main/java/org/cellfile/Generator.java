@@ -1,0 +1,100 @@
+package org.cellfile;
+
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import org.cellfile.cell.Cell;
+import org.cellfile.cell.Composition;
+import org.cellfile.check.Checks;
+import org.cellfile.dossier.Canonical;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.Findings;
+import org.cellfile.render.Attachment;
+import org.cellfile.render.Attachment.Relationship;
+import org.cellfile.render.Renderer;
+import org.cellfile.render.Rendering;
+import org.cellfile.source.SourceFile;
+import org.cellfile.source.World;
+import org.cellfile.verdict.Decision;
+import org.cellfile.verdict.Printable;
+import org.cellfile.verdict.Verdict;
+
+/** The line from a cell's folder to a verdict, and from there to pages. Each step depends only on the one before. */
+public final class Generator {
+
+    /**
+     * What a check found.
+     *
+     * @param cell as recomputed; empty when its files left nothing to recompute
+     */
+    public record Checked(Optional<Cell> cell, Verdict verdict) {}
+
+    /**
+     * What a run that prints came to.
+     *
+     * @param files the bytes of each file by its path in the output folder; empty when the verdict is a refusal
+     */
+    public record Generated(Optional<Cell> cell, Verdict verdict, Optional<SortedMap<String, byte[]>> files) {
+
+        /** The cell's short name; empty when its files do not tell it. */
+        public String cellId() {
+            return cell.flatMap(one -> one.identity().facts().id().value()).orElse("");
+        }
+    }
+
+    /** Reads, derives, checks and decides, and looks at what has fallen due by the day of the run. */
+    public Checked check(World world) {
+        return decide(world, Optional.of(world.today()));
+    }
+
+    /** The same without the day of the run, then lays out every page; nothing is written. */
+    public Generated generate(World world) {
+        Checked checked = decide(world, Optional.empty());
+        if (checked.verdict() instanceof Printable printable && checked.cell().isPresent()) {
+            Rendering rendering =
+                    new Renderer().render(printable, attachments(checked.cell().get(), printable));
+            if (rendering instanceof Rendering.Pages pages) {
+                return new Generated(checked.cell(), printable, Optional.of(pages.files()));
+            }
+            List<Finding> found = new ArrayList<>(printable.findings());
+            found.addAll(((Rendering.Unprintable) rendering).findings());
+            return new Generated(checked.cell(), Decision.refuse(found), Optional.empty());
+        }
+        return new Generated(checked.cell(), checked.verdict(), Optional.empty());
+    }
+
+    private static Checked decide(World world, Optional<LocalDate> today) {
+        Findings findings = new Findings();
+        Optional<Cell> cell = Cell.read(world, findings);
+        cell.ifPresent(one -> {
+            findings.addAll(one.findings());
+            findings.addAll(Checks.run(one, today));
+        });
+        Verdict verdict = cell.map(
+                        one -> Decision.decide(findings.sorted(), one.deviations(), () -> Composition.compose(one)))
+                .orElseGet(() -> Decision.refuse(findings.sorted()));
+        return new Checked(cell, verdict);
+    }
+
+    private static List<Attachment> attachments(Cell cell, Printable printable) {
+        List<Attachment> attachments = new ArrayList<>();
+        for (SourceFile file : cell.sources()) {
+            attachments.add(new Attachment(
+                    file.path(),
+                    file.path().endsWith(".csv") ? "text/csv" : "application/yaml",
+                    file.text().getBytes(StandardCharsets.UTF_8),
+                    "part of the description of the cell",
+                    Relationship.SOURCE));
+        }
+        attachments.add(new Attachment(
+                "dossier.json",
+                "application/json",
+                Canonical.json(printable.dossier()).getBytes(StandardCharsets.UTF_8),
+                "everything printed, for machines",
+                Relationship.DATA));
+        return attachments;
+    }
+}

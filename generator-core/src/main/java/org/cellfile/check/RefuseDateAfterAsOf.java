@@ -1,0 +1,61 @@
+package org.cellfile.check;
+
+import com.google.auto.service.AutoService;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.cellfile.cell.Cell;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.source.Stated;
+
+/** Something that is said to have happened after the day the description speaks of. */
+@AutoService(Check.class)
+public final class RefuseDateAfterAsOf implements Check {
+
+    public static final FindingId ID = new FindingId("date.after-as-of");
+
+    @Override
+    public List<Finding> check(Cell cell, Optional<LocalDate> today) {
+        Stated<LocalDate> asOf = cell.identity().facts().asOf();
+        List<Finding> findings = new ArrayList<>();
+        asOf.value()
+                .ifPresent(last -> dates(cell).forEach((date, what) -> {
+                    if (date.value().isPresent() && date.value().get().isAfter(last)) {
+                        findings.add(Finding.refuses(
+                                ID,
+                                "",
+                                date.where(),
+                                what + " is dated " + date.characters() + ", after the day this description speaks of, "
+                                        + last + " (" + asOf.where().position() + ")",
+                                "correct the date, or move `as-of` forward and look at everything again"));
+                    }
+                }));
+        return findings;
+    }
+
+    private static Map<Stated<LocalDate>, String> dates(Cell cell) {
+        Map<Stated<LocalDate>, String> dates = new LinkedHashMap<>();
+        cell.identity()
+                .revisions()
+                .forEach(revision -> dates.put(
+                        revision.on(), "revision `" + revision.revision().characters() + "`"));
+        cell.identity()
+                .confirmations()
+                .forEach(confirmation -> dates.put(
+                        confirmation.on(),
+                        "the confirmation of `" + confirmation.value().characters() + "`"));
+        cell.zones()
+                .forEach(zone -> zone.zone()
+                        .limitation()
+                        .ifPresent(limitation -> dates.put(limitation.on(), "the limitation of `" + zone.tag() + "`")));
+        cell.stops().forEach(stop -> dates.put(stop.test().on(), "the stop test `" + stop.tag() + "`"));
+        cell.safeguards()
+                .forEach(guarding -> dates.put(
+                        guarding.safeguard().installed().on(), "the installed distance of `" + guarding.tag() + "`"));
+        return dates;
+    }
+}

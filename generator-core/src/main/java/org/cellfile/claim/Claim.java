@@ -1,0 +1,78 @@
+package org.cellfile.claim;
+
+import java.util.Optional;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Severity;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Stated;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Drawing;
+
+/**
+ * One stated value held against one derived value.
+ *
+ * @param what the stated thing in words, for example {@code installed distance}
+ * @param stated what somebody wrote; a claim on something missing finds nothing, as that was reported where it is missing
+ * @param id of the finding when the claim does not hold
+ * @param help what to do then; never to change a measurement so that a number comes out
+ */
+public record Claim(
+        String what, Stated<Quantity> stated, Relation relation, Derived derived, FindingId id, String help) {
+
+    /** A stated value differs from the recomputation. */
+    public static final FindingId NOT_EQUAL = new FindingId("claim.not-equal");
+
+    /** A value recorded beside its inputs, which the recomputation must agree with. */
+    public static Claim recorded(Stated<Quantity> stated, Derived derived) {
+        String agreeing = derived.rounded().map(Quantity::toString).orElse("");
+        return new Claim(
+                derived.words(),
+                stated,
+                Relation.EQUAL_TO,
+                derived,
+                NOT_EQUAL,
+                "check the inputs listed above against the machine and the data sheets; if they are right, the value to record is "
+                        + agreeing);
+    }
+
+    /** True when both sides are known and the claim holds. */
+    public boolean holds() {
+        return compare().orElse(false);
+    }
+
+    private Optional<Boolean> compare() {
+        return stated.value()
+                .flatMap(written -> derived.value().map(exact -> switch (relation) {
+                    case EQUAL_TO -> derived.roundedLike(written).equals(Optional.of(written));
+                    case AT_LEAST -> written.compareTo(exact) >= 0;
+                    case AT_MOST -> written.compareTo(exact) <= 0;
+                }));
+    }
+
+    /** The finding when both sides are known and the claim does not hold. */
+    public Optional<Finding> finding() {
+        if (compare().orElse(true)) {
+            return Optional.empty();
+        }
+        return Optional.of(new Finding(
+                id,
+                Severity.REFUSES,
+                derived.about(),
+                stated.where(),
+                sentence(),
+                Drawing.of(derived).lines(),
+                help));
+    }
+
+    private String sentence() {
+        String derivedValue = derived.rounded().map(Quantity::toString).orElse("");
+        String subject = "the " + (relation == Relation.EQUAL_TO ? "stated " : "") + what + " of `" + derived.about()
+                + "` is " + stated.characters();
+        return switch (relation) {
+            case EQUAL_TO -> subject + ", the derived one " + derivedValue;
+            case AT_LEAST -> subject + ", less than the " + derived.words() + " of " + derivedValue;
+            case AT_MOST -> subject + ", more than the " + derived.words() + " of " + derivedValue;
+        };
+    }
+}

@@ -1,0 +1,52 @@
+package org.cellfile.claim;
+
+import java.util.List;
+import java.util.Optional;
+import org.cellfile.dossier.Block;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Stated;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Drawing;
+
+/** Derived values as they are printed. */
+public final class Workings {
+
+    private Workings() {}
+
+    /** The full working of a value of a thing, with what was recorded beside it. */
+    public static Block.Working of(Derived derived, Recorded recorded) {
+        Drawing drawing = Drawing.of(derived);
+        List<Block.Step> steps = drawing.leaves().stream()
+                .map(leaf -> new Block.Step(leaf.symbol(), leaf.value(), leaf.name(), leaf.origin()))
+                .toList();
+        return new Block.Working(
+                derived.tag(),
+                derived.words(),
+                derived.symbol(),
+                derived.expression().symbols(),
+                derived.expression().figures(),
+                drawing.result(),
+                drawing.rounded(),
+                derived.clause(),
+                steps,
+                drawing.remarks(),
+                agreement(derived, recorded));
+    }
+
+    /** What was recorded, and that the recomputation agrees with it; empty when nothing was recorded. */
+    public static String agreement(Derived derived, Recorded recorded) {
+        Optional<Stated<Quantity>> stated = recorded.of(derived);
+        if (stated.isEmpty()) {
+            return "";
+        }
+        boolean agrees = Claim.recorded(stated.get(), derived).holds();
+        return "recorded " + stated.get().characters() + " ("
+                + stated.get().where().position() + "); "
+                + (agrees ? "recomputed, agrees with the recorded value" : "the recomputation does not agree with it");
+    }
+
+    /** The rounded value, or a dash when it could not be derived. */
+    public static String shown(Derived derived) {
+        return derived.rounded().map(Quantity::toString).orElse("–");
+    }
+}

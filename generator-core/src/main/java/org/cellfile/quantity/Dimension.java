@@ -1,0 +1,44 @@
+package org.cellfile.quantity;
+
+/** Powers of length, time and mass. */
+public record Dimension(int length, int time, int mass) {
+
+    public static final Dimension NONE = new Dimension(0, 0, 0);
+    public static final Dimension LENGTH = new Dimension(1, 0, 0);
+    public static final Dimension TIME = new Dimension(0, 1, 0);
+    public static final Dimension SPEED = new Dimension(1, -1, 0);
+    public static final Dimension MASS = new Dimension(0, 0, 1);
+
+    public Dimension times(Dimension other) {
+        return new Dimension(length + other.length, time + other.time, mass + other.mass);
+    }
+
+    public Dimension per(Dimension other) {
+        return new Dimension(length - other.length, time - other.time, mass - other.mass);
+    }
+
+    /** The square root; every power must be even. */
+    public Dimension root() {
+        if (length % 2 != 0 || time % 2 != 0 || mass % 2 != 0) {
+            throw new IllegalArgumentException("no square root of " + this);
+        }
+        return new Dimension(length / 2, time / 2, mass / 2);
+    }
+
+    /** In words, for messages. */
+    public String words() {
+        if (equals(LENGTH)) {
+            return "a length";
+        }
+        if (equals(TIME)) {
+            return "a time";
+        }
+        if (equals(SPEED)) {
+            return "a speed";
+        }
+        if (equals(MASS)) {
+            return "a mass";
+        }
+        return equals(NONE) ? "a number or a percentage" : "length^" + length + " time^" + time + " mass^" + mass;
+    }
+}

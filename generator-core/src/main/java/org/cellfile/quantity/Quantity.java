@@ -1,0 +1,126 @@
+package org.cellfile.quantity;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/**
+ * A decimal number with its unit. Sums, differences and products are exact; quotients and roots carry 34 digits.
+ *
+ * <p>Two quantities are equal when they are the same amount: {@code 1 in} equals {@code 25.4 mm}.
+ *
+ * @param number in the unit
+ */
+public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quantity> {
+
+    /** Enough that no rounding to a printed digit is ever decided by it. */
+    private static final MathContext DIGITS = MathContext.DECIMAL128;
+
+    public static Quantity of(String number, Unit unit) {
+        return new Quantity(new BigDecimal(number), unit);
+    }
+
+    public static Quantity of(BigDecimal coherent, Dimension dimension) {
+        return new Quantity(coherent, Unit.coherent(dimension));
+    }
+
+    public static Quantity count(int number) {
+        return new Quantity(BigDecimal.valueOf(number), Unit.ONE);
+    }
+
+    public static Quantity millimetres(String number) {
+        return of(number, Unit.MILLIMETRE);
+    }
+
+    public static Quantity seconds(String number) {
+        return of(number, Unit.SECOND);
+    }
+
+    public Dimension dimension() {
+        return unit.dimension();
+    }
+
+    /** The amount in millimetres, seconds, kilograms and products of these. */
+    public BigDecimal coherent() {
+        return number.multiply(unit.size());
+    }
+
+    /** The same amount in another unit of the same dimension. */
+    public Quantity in(Unit other) {
+        same(other.dimension());
+        BigDecimal amount = coherent();
+        BigDecimal exact = amount.divide(other.size(), DIGITS);
+        return new Quantity(exact, other);
+    }
+
+    public Quantity plus(Quantity other) {
+        same(other.dimension());
+        return of(coherent().add(other.coherent()), dimension());
+    }
+
+    public Quantity minus(Quantity other) {
+        same(other.dimension());
+        return of(coherent().subtract(other.coherent()), dimension());
+    }
+
+    public Quantity times(Quantity other) {
+        return of(coherent().multiply(other.coherent()), dimension().times(other.dimension()));
+    }
+
+    public Quantity per(Quantity other) {
+        return of(coherent().divide(other.coherent(), DIGITS), dimension().per(other.dimension()));
+    }
+
+    public Quantity root() {
+        return of(coherent().sqrt(DIGITS), dimension().root());
+    }
+
+    /** One unit of the last digit written: {@code 1350 mm} is to the millimetre, {@code 1.40 m} to the centimetre. */
+    public Quantity lastDigit() {
+        return new Quantity(number.ulp(), unit);
+    }
+
+    /** True when it is zero of whatever unit. */
+    public boolean zero() {
+        return number.signum() == 0;
+    }
+
+    private void same(Dimension other) {
+        if (!dimension().equals(other)) {
+            throw new IllegalArgumentException(dimension().words() + " against " + other.words());
+        }
+    }
+
+    @Override
+    public int compareTo(Quantity other) {
+        same(other.dimension());
+        return coherent().compareTo(other.coherent());
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Quantity quantity
+                && dimension().equals(quantity.dimension())
+                && coherent().compareTo(quantity.coherent()) == 0;
+    }
+
+    @Override
+    public int hashCode() {
+        return coherent().stripTrailingZeros().hashCode() * 31 + dimension().hashCode();
+    }
+
+    /** Number and unit. A number with more than eight decimals is cut, and an ellipsis says so. */
+    @Override
+    public String toString() {
+        BigDecimal shown = number;
+        String cut = "";
+        if (shown.stripTrailingZeros().scale() > 8) {
+            shown = shown.setScale(8, RoundingMode.DOWN);
+            cut = "…";
+        } else if (shown.scale() > 8) {
+            shown = shown.stripTrailingZeros();
+        }
+        String text = shown.toPlainString() + cut;
+        return unit.symbol().isEmpty() ? text : text + " " + unit.symbol();
+    }
+}

@@ -1,0 +1,58 @@
+package org.cellfile.quantity;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+
+/**
+ * Towards which side a value is rounded, and to which step.
+ *
+ * @param side the safe one
+ * @param step for example 1 mm
+ */
+public record Rounding(Side side, Quantity step) {
+
+    /** The safe side of a value. */
+    public enum Side {
+        /** distances, times, speeds that a safeguard must allow for */
+        UP(RoundingMode.CEILING, "up"),
+        /** margins, and what is still allowed */
+        DOWN(RoundingMode.FLOOR, "down");
+
+        private final RoundingMode mode;
+        private final String word;
+
+        Side(RoundingMode mode, String word) {
+            this.mode = mode;
+            this.word = word;
+        }
+
+        public String word() {
+            return word;
+        }
+    }
+
+    public static Rounding up(Quantity step) {
+        return new Rounding(Side.UP, step);
+    }
+
+    public static Rounding down(Quantity step) {
+        return new Rounding(Side.DOWN, step);
+    }
+
+    /** The nearest whole number of steps on the safe side, in the unit of the step. */
+    public Quantity round(Quantity value) {
+        BigDecimal steps = value.coherent().divide(step.coherent(), 0, side.mode);
+        BigDecimal number = steps.multiply(step.number());
+        return new Quantity(number, step.unit());
+    }
+
+    /** The same side at another step. */
+    public Rounding at(Quantity otherStep) {
+        return new Rounding(side, otherStep);
+    }
+
+    @Override
+    public String toString() {
+        return side.word + " to the next " + step;
+    }
+}

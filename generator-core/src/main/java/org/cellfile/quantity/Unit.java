@@ -1,0 +1,77 @@
+package org.cellfile.quantity;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A unit and its exact size in the coherent units millimetre, second, kilogram.
+ *
+ * <p>The inch is 25.4 mm and the pound 0.453 592 37 kg exactly (international yard and pound agreement of 1959).
+ *
+ * @param symbol as written
+ * @param size how many coherent units one of it is
+ */
+public record Unit(String symbol, Dimension dimension, BigDecimal size) {
+
+    public static final Unit ONE = unit("", Dimension.NONE, "1");
+    public static final Unit PERCENT = unit("%", Dimension.NONE, "0.01");
+    public static final Unit MILLIMETRE = unit("mm", Dimension.LENGTH, "1");
+    public static final Unit SECOND = unit("s", Dimension.TIME, "1");
+    public static final Unit MILLISECOND = unit("ms", Dimension.TIME, "0.001");
+    public static final Unit MILLIMETRE_PER_SECOND = unit("mm/s", Dimension.SPEED, "1");
+    public static final Unit KILOGRAM = unit("kg", Dimension.MASS, "1");
+
+    /** Every unit a quantity may be written in, in the order messages list them. */
+    private static final List<Unit> WRITTEN = List.of(
+            MILLIMETRE,
+            unit("cm", Dimension.LENGTH, "10"),
+            unit("m", Dimension.LENGTH, "1000"),
+            unit("in", Dimension.LENGTH, "25.4"),
+            unit("ft", Dimension.LENGTH, "304.8"),
+            SECOND,
+            MILLISECOND,
+            MILLIMETRE_PER_SECOND,
+            unit("m/s", Dimension.SPEED, "1000"),
+            unit("in/s", Dimension.SPEED, "25.4"),
+            KILOGRAM,
+            unit("g", Dimension.MASS, "0.001"),
+            unit("lb", Dimension.MASS, "0.45359237"),
+            PERCENT);
+
+    private static Unit unit(String symbol, Dimension dimension, String size) {
+        return new Unit(symbol, dimension, new BigDecimal(size));
+    }
+
+    /** The unit with that symbol, if a quantity may be written in it. Upper and lower case differ. */
+    public static Optional<Unit> of(String symbol) {
+        return WRITTEN.stream().filter(unit -> unit.symbol.equals(symbol)).findFirst();
+    }
+
+    /** The units a quantity of that dimension may be written in. */
+    public static List<Unit> written(Dimension dimension) {
+        return WRITTEN.stream().filter(unit -> unit.dimension.equals(dimension)).toList();
+    }
+
+    /** The unit in which derived values of that dimension are printed. */
+    public static Unit coherent(Dimension dimension) {
+        for (Unit unit : List.of(ONE, MILLIMETRE, SECOND, MILLIMETRE_PER_SECOND, KILOGRAM)) {
+            if (unit.dimension.equals(dimension)) {
+                return unit;
+            }
+        }
+        return new Unit(
+                power("mm", dimension.length()) + power("s", dimension.time()) + power("kg", dimension.mass()),
+                dimension,
+                BigDecimal.ONE);
+    }
+
+    private static String power(String symbol, int power) {
+        return switch (power) {
+            case 0 -> "";
+            case 1 -> symbol;
+            case 2 -> symbol + "²";
+            default -> symbol + "^" + power;
+        };
+    }
+}

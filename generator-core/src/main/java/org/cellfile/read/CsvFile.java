@@ -1,0 +1,141 @@
+package org.cellfile.read;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Findings;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.source.SourceFile;
+import org.cellfile.source.Span;
+import org.cellfile.source.Stated;
+import org.cellfile.source.Stated.Written;
+
+/**
+ * A table of numbers beside the YAML: a head that names each column and its unit, as in {@code run,time [ms],distance [mm]},
+ * and one line for each row. The first column numbers the rows.
+ *
+ * <p>Read by hand rather than by a library because every cell must keep its line and column.
+ */
+public final class CsvFile {
+
+    static final FindingId HEAD = new FindingId("csv.head");
+    static final FindingId ROW = new FindingId("csv.row");
+
+    private static final String COUNTER = "run";
+    private static final Pattern COLUMN = Pattern.compile("([a-z-]+) \\[([^\\]]+)\\]");
+    private static final int MOST_ROWS = 10_000;
+
+    private final SourceFile file;
+    private final List<Map<String, Stated<Quantity>>> rows = new ArrayList<>();
+    private final Findings findings;
+
+    private CsvFile(SourceFile file, Findings findings) {
+        this.file = file;
+        this.findings = findings;
+    }
+
+    /** The whole file, for findings about all of its rows. */
+    public Span where() {
+        return file.whole();
+    }
+
+    /** The rows that could be read, each by column name. */
+    public List<Map<String, Stated<Quantity>>> rows() {
+        return List.copyOf(rows);
+    }
+
+    static CsvFile read(SourceFile file, Map<String, Dimension> columns, Findings findings) {
+        CsvFile csv = new CsvFile(file, findings);
+        List<String> lines = file.lines();
+        String head = lines.isEmpty() ? "" : lines.get(0);
+        csv.units(head, columns).ifPresent(units -> {
+            for (int i = 1; i < lines.size() && i <= MOST_ROWS; i++) {
+                csv.row(i + 1, lines.get(i), units, columns);
+            }
+            if (lines.size() > MOST_ROWS + 1) {
+                csv.refuse(ROW, new Span(file, MOST_ROWS + 2, 1, 0), "more than " + MOST_ROWS + " rows stand here", "");
+            }
+        });
+        return csv;
+    }
+
+    /** The unit of each column, in the order of the head. */
+    private Optional<Map<String, String>> units(String head, Map<String, Dimension> columns) {
+        Map<String, String> units = new LinkedHashMap<>();
+        String[] titles = head.split(",", -1);
+        boolean good = titles[0].strip().equals(COUNTER);
+        for (int i = 1; i < titles.length; i++) {
+            Matcher column = COLUMN.matcher(titles[i].strip());
+            good = good && column.matches() && columns.containsKey(column.group(1));
+            if (good) {
+                good = units.put(column.group(1), column.group(2)) == null;
+            }
+        }
+        if (good && units.keySet().containsAll(columns.keySet())) {
+            return Optional.of(units);
+        }
+        StringBuilder due = new StringBuilder(COUNTER);
+        columns.forEach((name, dimension) -> due.append(',')
+                .append(name)
+                .append(" [")
+                .append(dimension.equals(Dimension.TIME) ? "ms" : "mm")
+                .append(']'));
+        refuse(
+                HEAD,
+                new Span(file, 1, 1, head.codePointCount(0, head.length())),
+                "the first line does not name the columns",
+                "write `" + due + "`, with the unit of each column in the brackets and commas between");
+        return Optional.empty();
+    }
+
+    private void row(int line, String text, Map<String, String> units, Map<String, Dimension> columns) {
+        if (text.isBlank()) {
+            return;
+        }
+        String[] cells = text.split(",", -1);
+        Span whole = new Span(file, line, 1, text.codePointCount(0, text.length()));
+        if (cells.length != units.size() + 1) {
+            refuse(
+                    ROW,
+                    whole,
+                    "this row holds " + cells.length + " cells, and the head names " + (units.size() + 1),
+                    "separate the cells by commas and the decimals by a point");
+            return;
+        }
+        if (!cells[0].strip().equals(String.valueOf(rows.size() + 1))) {
+            refuse(
+                    ROW,
+                    new Span(file, line, 1, cells[0].length()),
+                    "this row is numbered `" + cells[0].strip() + "`, and " + (rows.size() + 1) + " is due",
+                    "list every run in the order taken; a run left out must not be hidden");
+            return;
+        }
+        Map<String, Stated<Quantity>> row = new LinkedHashMap<>();
+        int column = cells[0].length() + 2;
+        int i = 1;
+        for (Map.Entry<String, String> unit : units.entrySet()) {
+            String cell = cells[i++];
+            String number = cell.strip();
+            int indent = cell.length() - cell.stripLeading().length();
+            Span where = new Span(file, line, column + indent, number.length());
+            String key = unit.getKey();
+            Written<String> written =
+                    new Written<>(number + " " + unit.getValue(), where, number + " " + unit.getValue());
+            WrittenQuantity.read(written, key, Optional.ofNullable(columns.get(key)), false, findings)
+                    .ifPresent(quantity -> row.put(key, quantity));
+            column += cell.length() + 1;
+        }
+        rows.add(row);
+    }
+
+    private void refuse(FindingId id, Span where, String sentence, String help) {
+        findings.add(Finding.refuses(id, "", where, sentence, help));
+    }
+}

@@ -1,0 +1,380 @@
+package org.cellfile.read;
+
+import java.math.BigDecimal;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Nearest;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Span;
+import org.cellfile.source.Stated;
+import org.cellfile.source.Stated.Missing;
+import org.cellfile.source.Stated.Written;
+
+/**
+ * A group of keys in a file, read by asking for each key and what it should hold. What is not there, cannot be read, or was
+ * never asked for is reported here, at its place, and nowhere else.
+ */
+public final class Section {
+
+    static final FindingId MISSING_KEY = new FindingId("read.missing-key");
+    static final FindingId UNKNOWN_KEY = new FindingId("read.unknown-key");
+    static final FindingId WRONG_SORT = new FindingId("read.wrong-sort");
+    static final FindingId NO_VALUE = new FindingId("read.no-value");
+    static final FindingId NOT_A_DATE = new FindingId("read.not-a-date");
+    static final FindingId UNKNOWN_WORD = new FindingId("read.unknown-word");
+
+    private final String name;
+    private final Span where;
+    private final Map<String, Node.Pair> pairs = new LinkedHashMap<>();
+    private final Set<String> asked = new TreeSet<>();
+    private final Reading reading;
+
+    Section(String name, Node.Mapping mapping, Reading reading) {
+        this(name, mapping.where(), mapping.pairs(), reading);
+    }
+
+    Section(String name, Span where, Collection<Node.Pair> pairs, Reading reading) {
+        this.name = name;
+        this.where = where;
+        this.reading = reading;
+        pairs.forEach(pair -> this.pairs.put(pair.key().text(), pair));
+    }
+
+    /** Where it begins. */
+    public Span where() {
+        return where;
+    }
+
+    /** True when the key is written, whatever it holds. */
+    public boolean has(String key) {
+        asked.add(key);
+        return pairs.containsKey(key);
+    }
+
+    /** Text that must be there. */
+    public Stated<String> text(String key) {
+        return due(key).flatMap(node -> scalar(key, node)).orElseGet(() -> missing(key));
+    }
+
+    /** Text that may be left out. */
+    public Stated<String> textIfStated(String key) {
+        return may(key).flatMap(node -> scalar(key, node)).orElseGet(() -> missing(key));
+    }
+
+    /** One of a few words. */
+    public Stated<String> word(String key, Collection<String> words) {
+        return oneOf(text(key), key, words);
+    }
+
+    /** One of a few words, or nothing. */
+    public Stated<String> wordIfStated(String key, Collection<String> words) {
+        return oneOf(textIfStated(key), key, words);
+    }
+
+    private Stated<String> oneOf(Stated<String> text, String key, Collection<String> words) {
+        if (text.value().isEmpty() || words.contains(text.value().get())) {
+            return text;
+        }
+        refuse(
+                UNKNOWN_WORD,
+                text.where(),
+                "`" + key + "` is `" + text.characters() + "`, which has no meaning here",
+                "one of " + Nearest.listed(text.characters(), words));
+        return missing(key);
+    }
+
+    /** A quantity that must be there, not below zero. */
+    public Stated<Quantity> quantity(String key, Dimension dimension) {
+        return due(key).flatMap(node -> quantity(key, node, dimension, true)).orElseGet(() -> missing(key));
+    }
+
+    /** A quantity that must be there, above zero. */
+    public Stated<Quantity> positive(String key, Dimension dimension) {
+        return due(key).flatMap(node -> quantity(key, node, dimension, false)).orElseGet(() -> missing(key));
+    }
+
+    /** A quantity of whatever dimension that must be there, above zero. */
+    public Stated<Quantity> anyQuantity(String key) {
+        return due(key).flatMap(node -> scalar(key, node))
+                .flatMap(text -> WrittenQuantity.read(text, key, Optional.empty(), false, reading.findings()))
+                .orElseGet(() -> missing(key));
+    }
+
+    /** Quantities of any dimension under names that are not known yet. */
+    public Map<String, Stated<Quantity>> quantities() {
+        Map<String, Stated<Quantity>> quantities = new LinkedHashMap<>();
+        pairs.forEach((key, pair) -> {
+            asked.add(key);
+            filled(key, pair)
+                    .flatMap(node -> scalar(key, node))
+                    .flatMap(text -> WrittenQuantity.read(text, key, Optional.empty(), true, reading.findings()))
+                    .ifPresent(quantity -> quantities.put(key, quantity));
+        });
+        return quantities;
+    }
+
+    private Optional<Stated<Quantity>> quantity(String key, Node node, Dimension dimension, boolean zero) {
+        return scalar(key, node)
+                .flatMap(text -> WrittenQuantity.read(text, key, Optional.of(dimension), zero, reading.findings()));
+    }
+
+    /** A calendar date, written as in 2026-03-31. */
+    public Stated<LocalDate> date(String key) {
+        Stated<String> text = text(key);
+        return text.value().isEmpty() ? missing(key) : date(text, key);
+    }
+
+    private Stated<LocalDate> date(Stated<String> text, String key) {
+        if (!text.characters().matches("\\d{4}-\\d{2}-\\d{2}")) {
+            refuse(
+                    NOT_A_DATE,
+                    text.where(),
+                    "`" + key + "` is `" + text.characters() + "`, which is not written as a date",
+                    "write year, month and day with hyphens, as in 2026-03-31");
+            return missing(key);
+        }
+        try {
+            return new Written<>(LocalDate.parse(text.characters()), text.where(), text.characters());
+        } catch (DateTimeException noSuchDay) {
+            refuse(
+                    NOT_A_DATE,
+                    text.where(),
+                    "there is no day " + text.characters() + " in the calendar",
+                    "check the month and the day");
+            return missing(key);
+        }
+    }
+
+    /** A whole number from zero to ninety-nine. */
+    public Stated<Integer> smallNumber(String key) {
+        Stated<String> text = text(key);
+        if (text.value().isEmpty()) {
+            return missing(key);
+        }
+        if (!text.characters().matches("\\d{1,2}")) {
+            refuse(
+                    WRONG_SORT,
+                    text.where(),
+                    "`" + key + "` is `" + text.characters() + "`, and a whole number without unit is due",
+                    "");
+            return missing(key);
+        }
+        return text.map(characters -> new BigDecimal(characters).intValueExact());
+    }
+
+    /** The tag of the thing this section describes. */
+    public Stated<String> tag(String sort) {
+        Stated<String> tag = text("tag");
+        reading.tags().define(sort, tag);
+        return tag;
+    }
+
+    /** A tag that is unique only within the thing it belongs to. */
+    public Stated<String> innerTag() {
+        return text("tag");
+    }
+
+    /** The tag of a thing described elsewhere. */
+    public Stated<String> reference(String key, String sort) {
+        return refer(text(key), sort);
+    }
+
+    /** The tag of a thing described elsewhere, or nothing. */
+    public Stated<String> referenceIfStated(String key, String sort) {
+        return refer(textIfStated(key), sort);
+    }
+
+    /** Tags of things described elsewhere; at least one. */
+    public List<Stated<String>> references(String key, String sort) {
+        List<Stated<String>> references = texts(key);
+        references.forEach(reference -> refer(reference, sort));
+        return references;
+    }
+
+    private Stated<String> refer(Stated<String> reference, String sort) {
+        reading.tags().refer(sort, reference);
+        return reference;
+    }
+
+    /** A list of texts; at least one. */
+    public List<Stated<String>> texts(String key) {
+        List<Stated<String>> texts = due(key).map(node -> texts(key, node)).orElseGet(List::of);
+        if (texts.isEmpty() && pairs.containsKey(key)) {
+            noValue(key, pairs.get(key));
+        }
+        return texts;
+    }
+
+    /** A list of texts that may be left out. */
+    public List<Stated<String>> textsIfStated(String key) {
+        return may(key).map(node -> texts(key, node)).orElseGet(List::of);
+    }
+
+    private List<Stated<String>> texts(String key, Node node) {
+        List<Stated<String>> texts = new ArrayList<>();
+        for (Node item : items(key, node)) {
+            scalar(key, item).ifPresent(texts::add);
+        }
+        return texts;
+    }
+
+    /** A list of sections; at least one. */
+    public List<Section> list(String key) {
+        List<Section> sections = due(key).map(node -> sections(key, node)).orElseGet(List::of);
+        if (sections.isEmpty() && pairs.containsKey(key)) {
+            noValue(key, pairs.get(key));
+        }
+        return sections;
+    }
+
+    /** A list of sections that may be left out. */
+    public List<Section> listIfStated(String key) {
+        return may(key).map(node -> sections(key, node)).orElseGet(List::of);
+    }
+
+    private List<Section> sections(String key, Node node) {
+        List<Section> sections = new ArrayList<>();
+        for (Node item : items(key, node)) {
+            section(key, item).ifPresent(sections::add);
+        }
+        return sections;
+    }
+
+    private List<Node> items(String key, Node node) {
+        if (node instanceof Node.Sequence sequence) {
+            return sequence.items();
+        }
+        wrongSort(key, node, "a list");
+        return List.of();
+    }
+
+    /** A section that must be there; an empty one stands for it when it is not, so that reading can go on. */
+    public Section section(String key) {
+        return due(key).flatMap(node -> section(key, node)).orElseGet(() -> Reading.silent(key, where));
+    }
+
+    /** A section that may be left out. */
+    public Optional<Section> sectionIfStated(String key) {
+        return may(key).flatMap(node -> section(key, node));
+    }
+
+    private Optional<Section> section(String key, Node node) {
+        if (node instanceof Node.Mapping mapping) {
+            return Optional.of(new Section(key, mapping, reading));
+        }
+        wrongSort(key, node, "a group of keys");
+        return Optional.empty();
+    }
+
+    /** A table of numbers in a file beside the YAML. */
+    public Optional<CsvFile> csv(String key, Map<String, Dimension> columns) {
+        Stated<String> path = text(key);
+        return path.value().flatMap(given -> reading.csv(path, columns));
+    }
+
+    /** Reports the keys nobody asked for. Call it when all that the section may hold was asked for. */
+    public void close() {
+        for (Node.Pair pair : pairs.values()) {
+            String key = pair.key().text();
+            if (!asked.contains(key)) {
+                refuse(
+                        UNKNOWN_KEY,
+                        pair.key().where(),
+                        "`" + key + "` is not a key of `" + name + "`",
+                        Nearest.to(key, asked)
+                                .map(near -> "`" + near + "` is the nearest key that is")
+                                .orElse("keys that are: `" + String.join("`, `", asked) + "`"));
+            }
+        }
+    }
+
+    /** Reports something about this section that only its reader can see. */
+    public void report(Finding finding) {
+        reading.findings().add(finding);
+    }
+
+    private Optional<Node> due(String key) {
+        asked.add(key);
+        Node.Pair pair = pairs.get(key);
+        if (pair == null) {
+            refuse(MISSING_KEY, where, "`" + key + "` is missing in `" + name + "`" + mistyped(key), "write it");
+            return Optional.empty();
+        }
+        return filled(key, pair);
+    }
+
+    private String mistyped(String key) {
+        return Nearest.to(key, pairs.keySet())
+                .filter(near -> !asked.contains(near))
+                .map(near -> ", where `" + near + "` is written")
+                .orElse("");
+    }
+
+    private Optional<Node> may(String key) {
+        asked.add(key);
+        return Optional.ofNullable(pairs.get(key)).flatMap(pair -> filled(key, pair));
+    }
+
+    private Optional<Node> filled(String key, Node.Pair pair) {
+        if (pair.value() instanceof Node.Scalar scalar && scalar.text().isBlank()) {
+            noValue(key, pair);
+            return Optional.empty();
+        }
+        return Optional.of(pair.value());
+    }
+
+    private void noValue(String key, Node.Pair pair) {
+        refuse(
+                NO_VALUE,
+                pair.key().where(),
+                "nothing is written after `" + key + "`",
+                "write its value, or delete the key if it may be left out");
+    }
+
+    private Optional<Stated<String>> scalar(String key, Node node) {
+        if (node instanceof Node.Scalar scalar) {
+            return Optional.of(new Written<>(
+                    scalar.text().strip(), scalar.where(), scalar.text().strip()));
+        }
+        wrongSort(key, node, "a single value");
+        return Optional.empty();
+    }
+
+    private void wrongSort(String key, Node node, String due) {
+        refuse(
+                WRONG_SORT,
+                node.where(),
+                "`" + key + "` is " + node.sort() + ", and " + due + " is due",
+                due.equals("a list") ? "begin each item on a line of its own with `- `" : "");
+    }
+
+    private <T> Stated<T> missing(String key) {
+        return new Missing<>(where, key);
+    }
+
+    private void refuse(FindingId id, Span at, String sentence, String help) {
+        reading.findings().add(Finding.refuses(id, "", at, sentence, help));
+    }
+
+    /** Reads each of several sections and closes it. */
+    public static <T> List<T> each(List<Section> sections, Function<Section, T> reader) {
+        List<T> read = new ArrayList<>();
+        for (Section section : sections) {
+            read.add(reader.apply(section));
+            section.close();
+        }
+        return List.copyOf(read);
+    }
+}

@@ -1,0 +1,151 @@
+package org.cellfile.read;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Findings;
+import org.cellfile.finding.Nearest;
+import org.cellfile.source.Stated;
+
+/** The tags of a cell: what each names, and who refers to it. */
+final class Tags {
+
+    static final FindingId MALFORMED = new FindingId("tag.malformed");
+    static final FindingId REPEATED = new FindingId("tag.repeated");
+    static final FindingId LOOK_ALIKE = new FindingId("tag.look-alike");
+    static final FindingId UNKNOWN = new FindingId("tag.unknown");
+    static final FindingId ANOTHER_SORT = new FindingId("tag.another-sort");
+
+    private record Named(String sort, Stated<String> tag) {}
+
+    private final Map<String, Named> named = new TreeMap<>();
+    private final Map<String, Named> bySkeleton = new HashMap<>();
+    private final List<Named> references = new ArrayList<>();
+    private final Findings findings;
+
+    Tags(Findings findings) {
+        this.findings = findings;
+    }
+
+    /** A thing of the cell gets its tag. */
+    void define(String sort, Stated<String> stated) {
+        stated.value().ifPresent(tag -> {
+            Named one = new Named(sort, stated);
+            if (!wellFormed(tag, stated)) {
+                return;
+            }
+            Named same = named.putIfAbsent(tag, one);
+            if (same != null) {
+                refuse(
+                        REPEATED,
+                        stated,
+                        "`" + tag + "` names " + article(sort) + " here and " + article(same.sort) + " at "
+                                + same.tag.where().position(),
+                        "give each thing a tag of its own, as on the drawings of the cell");
+                return;
+            }
+            Named alike = bySkeleton.putIfAbsent(skeleton(tag), one);
+            if (alike != null) {
+                refuse(
+                        LOOK_ALIKE,
+                        stated,
+                        "`" + tag + "` is easily read as `" + alike.tag.characters() + "`, the tag of "
+                                + article(alike.sort) + " at "
+                                + alike.tag.where().position(),
+                        "choose tags that nobody at the machine can take for one another");
+            }
+        });
+    }
+
+    private boolean wellFormed(String tag, Stated<String> stated) {
+        int[] strange = tag.codePoints()
+                .filter(point -> !(point == '-' || (point < 128 && Character.isLetterOrDigit(point))))
+                .toArray();
+        if (strange.length > 0) {
+            refuse(
+                    MALFORMED,
+                    stated,
+                    "`" + tag + "` holds " + described(strange[0]) + ", which a tag may not",
+                    "write tags with the letters A to Z, digits and hyphens, so that no two can look alike");
+            return false;
+        }
+        if (!tag.isEmpty() && Character.isLetter(tag.charAt(0)) && tag.length() <= 40) {
+            return true;
+        }
+        refuse(
+                MALFORMED,
+                stated,
+                "`" + tag + "` is not a tag",
+                "begin with a letter; letters A to Z, digits and hyphens may follow, forty characters at most");
+        return false;
+    }
+
+    private static String described(int point) {
+        if (point == ' ') {
+            return "a space";
+        }
+        return "`" + Character.toString(point) + "` (U+" + String.format(Locale.ROOT, "%04X", point) + ", "
+                + String.valueOf(Character.getName(point)).toLowerCase(Locale.ROOT) + ")";
+    }
+
+    /** What is left of a tag when letters, digits and cases that look alike are the same. */
+    private static String skeleton(String tag) {
+        return tag.toLowerCase(Locale.ROOT)
+                .replace("rn", "m")
+                .replace('0', 'o')
+                .replace('1', 'l')
+                .replace('i', 'l')
+                .replace('5', 's')
+                .replace('8', 'b')
+                .replace('2', 'z')
+                .replace("-", "");
+    }
+
+    /** Something refers to a thing of a sort. */
+    void refer(String sort, Stated<String> stated) {
+        if (stated.value().isPresent()) {
+            references.add(new Named(sort, stated));
+        }
+    }
+
+    /** Finds the references that lead nowhere; to be called when everything was read. */
+    void resolve() {
+        for (Named reference : references) {
+            String tag = reference.tag.value().orElse("");
+            Named meant = named.get(tag);
+            if (meant == null) {
+                List<String> ofSort = named.entrySet().stream()
+                        .filter(entry -> entry.getValue().sort.equals(reference.sort))
+                        .map(Map.Entry::getKey)
+                        .toList();
+                refuse(
+                        UNKNOWN,
+                        reference.tag,
+                        "there is no " + reference.sort + " `" + tag + "`",
+                        ofSort.isEmpty()
+                                ? "no " + reference.sort + " is described in this cell"
+                                : "described in this cell: " + Nearest.listed(tag, ofSort));
+            } else if (!meant.sort.equals(reference.sort)) {
+                refuse(
+                        ANOTHER_SORT,
+                        reference.tag,
+                        "`" + tag + "` is " + article(meant.sort) + " ("
+                                + meant.tag.where().position() + "), and " + article(reference.sort) + " is due here",
+                        "");
+            }
+        }
+    }
+
+    private static String article(String sort) {
+        return ("aeiou".indexOf(sort.charAt(0)) >= 0 ? "an " : "a ") + sort;
+    }
+
+    private void refuse(FindingId id, Stated<String> at, String sentence, String help) {
+        findings.add(Finding.refuses(id, at.characters(), at.where(), sentence, help));
+    }
+}

@@ -1,0 +1,142 @@
+package org.cellfile.read;
+
+import java.math.BigDecimal;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Findings;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Unit;
+import org.cellfile.source.Stated;
+import org.cellfile.source.Stated.Written;
+
+/** A number with its unit as people write it: {@code 850 mm}, {@code 0.31 s}, {@code 63 in/s}. */
+final class WrittenQuantity {
+
+    static final FindingId NO_UNIT = new FindingId("quantity.no-unit");
+    static final FindingId UNKNOWN_UNIT = new FindingId("quantity.unknown-unit");
+    static final FindingId ANOTHER_DIMENSION = new FindingId("quantity.another-dimension");
+    static final FindingId NOT_A_NUMBER = new FindingId("quantity.not-a-number");
+    static final FindingId NEGATIVE = new FindingId("quantity.negative");
+    static final FindingId ABSURD = new FindingId("quantity.absurd");
+
+    private static final Pattern WRITTEN = Pattern.compile("(-?)(\\d{1,12}(?:\\.\\d{1,12})?) *(.*)");
+
+    /** Beyond these a robot cell has nothing to measure; a slip of the unit or the decimal point has (common practice). */
+    private static final Map<Dimension, Quantity> LARGEST = Map.of(
+            Dimension.LENGTH, Quantity.millimetres("100000"),
+            Dimension.TIME, Quantity.seconds("60"),
+            Dimension.SPEED, Quantity.of("20000", Unit.MILLIMETRE_PER_SECOND),
+            Dimension.MASS, Quantity.of("20000", Unit.KILOGRAM),
+            Dimension.NONE, Quantity.of("1000", Unit.PERCENT));
+
+    private WrittenQuantity() {}
+
+    /**
+     * Reads a quantity; what is wrong with it is reported.
+     *
+     * @param due the dimension it must have; empty when any will do
+     * @param zero whether it may be zero
+     */
+    static Optional<Stated<Quantity>> read(
+            Stated<String> text, String key, Optional<Dimension> due, boolean zero, Findings findings) {
+        String characters = text.characters();
+        String example = due.map(WrittenQuantity::example).orElse("850 mm");
+        Matcher matcher = WRITTEN.matcher(characters);
+        if (!matcher.matches()) {
+            return refuse(
+                    findings,
+                    NOT_A_NUMBER,
+                    text,
+                    "`" + key + "` is `" + characters + "`, which does not begin with a number",
+                    "write digits, a point for the decimals, a space and the unit, as in " + example);
+        }
+        String rest = matcher.group(3);
+        if (rest.matches("[.,'\\d].*")) {
+            return refuse(
+                    findings,
+                    NOT_A_NUMBER,
+                    text,
+                    "`" + key + "` is `" + characters + "`, whose number cannot be read",
+                    "write the decimals after a point and no other marks in the number, as in " + example);
+        }
+        if (rest.isEmpty()) {
+            return refuse(
+                    findings,
+                    NO_UNIT,
+                    text,
+                    "`" + key + "` is the bare number " + characters + ", and a quantity with its unit is due",
+                    "write the unit after it: " + units(due));
+        }
+        Optional<Unit> unit = Unit.of(rest);
+        if (unit.isEmpty()) {
+            return refuse(
+                    findings,
+                    UNKNOWN_UNIT,
+                    text,
+                    "`" + rest + "` is not a unit that can be read here",
+                    "write one of " + units(due));
+        }
+        Quantity quantity = new Quantity(new BigDecimal(matcher.group(1) + matcher.group(2)), unit.get());
+        if (due.isPresent() && !quantity.dimension().equals(due.get())) {
+            return refuse(
+                    findings,
+                    ANOTHER_DIMENSION,
+                    text,
+                    "`" + key + "` is " + characters + ", "
+                            + quantity.dimension().words() + ", and "
+                            + due.get().words() + " is due",
+                    "write it in " + units(due));
+        }
+        if (quantity.number().signum() < 0 || (quantity.zero() && !zero)) {
+            return refuse(
+                    findings,
+                    NEGATIVE,
+                    text,
+                    "`" + key + "` is " + characters + ", which cannot be: it must be "
+                            + (zero ? "zero or more" : "more than zero"),
+                    "check the measurement or the data sheet");
+        }
+        Quantity largest = LARGEST.get(quantity.dimension());
+        if (largest != null && quantity.compareTo(largest) > 0) {
+            return refuse(
+                    findings,
+                    ABSURD,
+                    text,
+                    "`" + key + "` is " + characters + ", more than " + largest
+                            + ", the most that is believed of a robot cell",
+                    "check the decimal point and the unit");
+        }
+        return Optional.of(new Written<>(quantity, text.where(), characters));
+    }
+
+    private static String units(Optional<Dimension> due) {
+        List<Unit> units = due.map(Unit::written).orElseGet(() -> List.of(Unit.MILLIMETRE, Unit.SECOND, Unit.KILOGRAM));
+        return units.stream().map(Unit::symbol).collect(Collectors.joining("`, `", "`", "`"));
+    }
+
+    private static String example(Dimension dimension) {
+        if (dimension.equals(Dimension.TIME)) {
+            return "0.31 s";
+        }
+        if (dimension.equals(Dimension.SPEED)) {
+            return "250 mm/s";
+        }
+        if (dimension.equals(Dimension.MASS)) {
+            return "38 kg";
+        }
+        return dimension.equals(Dimension.NONE) ? "100 %" : "850 mm";
+    }
+
+    private static Optional<Stated<Quantity>> refuse(
+            Findings findings, FindingId id, Stated<String> text, String sentence, String help) {
+        findings.add(Finding.refuses(id, "", text.where(), sentence, help));
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,137 @@
+package org.cellfile.render;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Label;
+import org.cellfile.dossier.Sheet;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.render.layout.Markup;
+import org.cellfile.render.pdf.Embedded;
+import org.cellfile.render.pdf.Imprint;
+import org.cellfile.render.pdf.MissingGlyphs;
+import org.cellfile.render.pdf.Overflow;
+import org.cellfile.render.pdf.Typesetting;
+import org.cellfile.source.SourceFile;
+import org.cellfile.source.Span;
+import org.cellfile.verdict.Printable;
+
+/** Lays out the safety file and the posted sheets. */
+public final class Renderer {
+
+    static final FindingId OVERFLOW = new FindingId("sheet.overflow");
+    static final FindingId NO_GLYPH = new FindingId("text.no-glyph");
+
+    /**
+     * Lays every page out in memory; nothing is written.
+     *
+     * @param attachments embedded in the safety file
+     */
+    public Rendering render(Printable printable, List<Attachment> attachments) {
+        Dossier dossier = printable.dossier();
+        List<Finding> findings = missingGlyphs(printable);
+        if (!findings.isEmpty()) {
+            return new Rendering.Unprintable(findings);
+        }
+        Markup markup = new Markup(printable);
+        SortedMap<String, byte[]> files = new TreeMap<>();
+        for (Sheet sheet : dossier.sheets()) {
+            try (Typesetting page = new Typesetting(markup.sheet(sheet))) {
+                Optional<Overflow> overflow = page.overflow();
+                if (overflow.isPresent()) {
+                    findings.add(overflow(sheet, overflow.get(), dossier.label()));
+                } else {
+                    files.put(
+                            "sheets/" + sheet.id() + ".pdf",
+                            page.pdf(imprint(markup, markup.sheetTitle(sheet), dossier.label()), List.of()));
+                }
+            }
+        }
+        if (!findings.isEmpty()) {
+            return new Rendering.Unprintable(findings);
+        }
+        try (Typesetting file = new Typesetting(markup.safetyFile())) {
+            files.put(
+                    dossier.label().cellId() + "-safety-file.pdf",
+                    file.pdf(imprint(markup, markup.safetyFileTitle(), dossier.label()), embedded(attachments)));
+        }
+        return new Rendering.Pages(files);
+    }
+
+    private static Imprint imprint(Markup markup, String title, Label label) {
+        return new Imprint(title, label.integrator(), LocalDate.parse(label.asOf()), markup.metadata(title));
+    }
+
+    private static List<Embedded> embedded(List<Attachment> attachments) {
+        return attachments.stream()
+                .map(file -> new Embedded(
+                        file.name(),
+                        file.mediaType(),
+                        file.content(),
+                        file.description(),
+                        file.relationship().word()))
+                .toList();
+    }
+
+    private static Finding overflow(Sheet sheet, Overflow overflow, Label label) {
+        String lines = overflow.lines() == 1 ? "1 line" : overflow.lines() + " lines";
+        return Finding.refuses(
+                        OVERFLOW,
+                        sheet.id(),
+                        whole(label),
+                        "the sheet `" + sheet.id() + "` has " + lines + " more than fit on its one page",
+                        "shorten or drop lines of `" + overflow.part()
+                                + "` or of what stands above it; the type is not set smaller, because the sheet has to"
+                                + " be read from a metre away")
+                .because(List.of("the first text that no longer fits: " + excerpt(overflow.first(), 0)));
+    }
+
+    private static List<Finding> missingGlyphs(Printable printable) {
+        Dossier dossier = printable.dossier();
+        Label label = dossier.label();
+        List<Finding> findings = new ArrayList<>();
+        report("the cover", label, label, findings);
+        for (Finding missing : printable.missing()) {
+            report("the cover", List.of(missing.sentence(), missing.help()), label, findings);
+        }
+        for (Chapter chapter : dossier.chapters()) {
+            report("the chapter `" + chapter.title() + "`", chapter, label, findings);
+        }
+        for (Sheet sheet : dossier.sheets()) {
+            report("the sheet `" + sheet.id() + "`", sheet, label, findings);
+        }
+        return findings;
+    }
+
+    private static void report(String place, Object texts, Label label, List<Finding> findings) {
+        MissingGlyphs.in(texts)
+                .forEach((codePoint, text) -> findings.add(Finding.refuses(
+                                NO_GLYPH,
+                                "",
+                                whole(label),
+                                place + " holds the character " + MissingGlyphs.name(codePoint)
+                                        + ", which cannot be printed",
+                                "write it with other characters, or in words")
+                        .because(List.of(
+                                "no typeface of the pages has it, or it is not printed from left to right",
+                                "it stands in: " + excerpt(text, text.indexOf(codePoint))))));
+    }
+
+    /** About forty characters of the text from a little before the place. */
+    private static String excerpt(String text, int place) {
+        int from = Math.max(0, place - 20);
+        int to = Math.min(text.length(), place + 40);
+        String cut = text.substring(from, to).replaceAll("[\\p{Cc}\\p{Cf}\\p{Cs}]", "\u00b7");
+        return (from > 0 ? "… " : "") + cut + (to < text.length() ? " …" : "");
+    }
+
+    private static Span whole(Label label) {
+        return SourceFile.unread(label.cellId()).whole();
+    }
+}

@@ -1,0 +1,102 @@
+package org.cellfile.render.layout;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.cellfile.dossier.Block;
+import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Sheet;
+import org.cellfile.render.template.Templates;
+import org.cellfile.verdict.Printable;
+
+/** The page trees of one cell as XHTML. */
+public final class Markup {
+
+    private static final String LANGUAGE = "en";
+
+    private final Printable printable;
+    private final Map<String, String> words = Templates.words(LANGUAGE);
+
+    public Markup(Printable printable) {
+        this.printable = printable;
+    }
+
+    /** The safety file: cover, contents, chapters. */
+    public String safetyFile() {
+        Dossier dossier = printable.dossier();
+        Map<String, Object> data = frame();
+        data.put("title", safetyFileTitle());
+        data.put("chapters", dossier.chapters());
+        data.put("workings", workings(dossier.chapters()));
+        data.put("missing", printable.missing());
+        return Templates.fill("file.xhtml.ftl", data);
+    }
+
+    /** One posted sheet. */
+    public String sheet(Sheet sheet) {
+        Map<String, Object> data = frame();
+        data.put("title", sheetTitle(sheet));
+        data.put("sheet", sheet);
+        return Templates.fill("sheet.xhtml.ftl", data);
+    }
+
+    /** The title in the reader program's window and in the metadata of the safety file. */
+    public String safetyFileTitle() {
+        return titled(words("safety-file"));
+    }
+
+    /** The same of a sheet. */
+    public String sheetTitle(Sheet sheet) {
+        return titled(sheet.title());
+    }
+
+    /** The metadata packet that PDF/A and PDF/UA ask for. */
+    public String metadata(String title) {
+        return Templates.fill(
+                "metadata.xmp.ftl",
+                Map.of("title", title, "label", printable.dossier().label(), "language", LANGUAGE));
+    }
+
+    private Map<String, Object> frame() {
+        Map<String, Object> data = new HashMap<>();
+        data.put("language", LANGUAGE);
+        data.put("words", words);
+        data.put("label", printable.dossier().label());
+        data.put("draft", printable.draft());
+        return data;
+    }
+
+    private String titled(String what) {
+        return what + ", " + printable.dossier().label().cellName();
+    }
+
+    private String words(String key) {
+        String phrase = words.get(key);
+        if (phrase == null) {
+            throw new IllegalStateException("no words for " + key);
+        }
+        return phrase;
+    }
+
+    /** Which tags have a working to link to, so that a number can be followed to where it was made. */
+    private static Map<String, Boolean> workings(List<Chapter> chapters) {
+        Map<String, Boolean> tags = new HashMap<>();
+        for (Chapter chapter : chapters) {
+            collectWorkings(chapter.blocks(), tags);
+        }
+        return tags;
+    }
+
+    private static void collectWorkings(List<Block> blocks, Map<String, Boolean> tags) {
+        for (Block block : blocks) {
+            if (block instanceof Block.Working working) {
+                tags.put(working.tag(), true);
+            } else if (block instanceof Block.Section section) {
+                collectWorkings(section.blocks(), tags);
+            } else if (block instanceof Block.Box box) {
+                collectWorkings(box.blocks(), tags);
+            }
+        }
+    }
+}

@@ -1,0 +1,77 @@
+package org.cellfile.render.pdf;
+
+import com.openhtmltopdf.render.Box;
+import com.openhtmltopdf.render.LineBox;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.w3c.dom.Element;
+import org.w3c.dom.Node;
+
+/**
+ * Text that does not fit on the one page it has.
+ *
+ * @param lines how many printed lines are too many
+ * @param first the text in which the first of them stands
+ * @param part the title of the part in which that text stands
+ */
+public record Overflow(int lines, String first, String part) {
+
+    /**
+     * Measures a laid-out page.
+     *
+     * @param foot the box at the lower end of the page that nothing may reach into
+     */
+    static Optional<Overflow> above(Box foot, Box root) {
+        List<LineBox> beyond = new ArrayList<>();
+        collect(root, foot, beyond);
+        if (beyond.isEmpty()) {
+            return Optional.empty();
+        }
+        LineBox first = beyond.get(0);
+        return Optional.of(new Overflow(beyond.size(), text(first), part(first)));
+    }
+
+    private static void collect(Box box, Box foot, List<LineBox> beyond) {
+        if (box == foot) {
+            return;
+        }
+        Element element = box.getElement();
+        if (element != null && element.hasAttribute("data-beside")) {
+            return; // the number of a step stands beside its first line and is no line of its own
+        }
+        if (box instanceof LineBox line && line.isContainsVisibleContent()) {
+            if (line.getAbsY() + line.getHeight() > foot.getAbsY()) {
+                beyond.add(line);
+            }
+            return;
+        }
+        for (Box child : box.getChildren()) {
+            collect(child, foot, beyond);
+        }
+    }
+
+    private static String text(Box box) {
+        Element element = element(box);
+        return element == null ? "" : element.getTextContent().strip().replaceAll("\\s+", " ");
+    }
+
+    private static String part(Box box) {
+        for (Node node = element(box); node instanceof Element element; node = node.getParentNode()) {
+            if (element.hasAttribute("data-part")) {
+                return element.getAttribute("data-part");
+            }
+        }
+        return "";
+    }
+
+    /** Boxes that the layout made up have no element; the text in them belongs to the nearest one around them. */
+    private static @Nullable Element element(Box box) {
+        Box owner = box;
+        while (owner != null && owner.getElement() == null) {
+            owner = owner.getParent();
+        }
+        return owner == null ? null : owner.getElement();
+    }
+}

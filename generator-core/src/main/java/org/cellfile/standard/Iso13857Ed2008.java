@@ -1,0 +1,31 @@
+package org.cellfile.standard;
+
+import com.google.auto.service.AutoService;
+import org.cellfile.trace.Term;
+
+/** ISO 13857:2008. */
+@AutoService(Edition.class)
+public final class Iso13857Ed2008 implements ReachStandard {
+
+    private static final Iso13857Tables TABLES = new Iso13857Tables("ISO 13857:2008", "iso-13857-2008");
+
+    @Override
+    public String id() {
+        return "ISO 13857:2008";
+    }
+
+    @Override
+    public String title() {
+        return "Safety distances to prevent hazard zones being reached by upper and lower limbs";
+    }
+
+    @Override
+    public Term through(String shape, Term opening) {
+        return TABLES.through(shape, opening);
+    }
+
+    @Override
+    public Term over(Term zoneLowest, Term zoneHighest, Term height) {
+        return TABLES.over(zoneLowest, zoneHighest, height);
+    }
+}

@@ -1,0 +1,70 @@
+package org.cellfile.subject.identity;
+
+import java.util.List;
+import java.util.Optional;
+import org.cellfile.read.Section;
+import org.cellfile.source.Span;
+import org.cellfile.source.Stated;
+import org.cellfile.standard.Edition;
+import org.cellfile.standard.Editions;
+import org.cellfile.standard.Standards;
+
+/** Everything about the cell as a whole. */
+public record Identity(
+        CellFacts facts,
+        List<Revision> revisions,
+        List<Person> people,
+        List<Instrument> instruments,
+        List<Robot> robots,
+        List<ChosenEdition> editions,
+        List<Confirmation> confirmations,
+        Span where) {
+
+    public static Identity read(Section top) {
+        Section cell = top.section("cell");
+        return new Identity(
+                CellFacts.read(cell),
+                Section.each(top.list("revisions"), Revision::read),
+                Section.each(top.list("people"), Person::read),
+                Section.each(top.list("instruments"), Instrument::read),
+                Section.each(top.list("robots"), Robot::read),
+                Section.each(top.list("standards"), ChosenEdition::read),
+                Section.each(top.listIfStated("confirmations"), Confirmation::read),
+                cell.where());
+    }
+
+    /** The editions chosen, as rules. */
+    public Standards standards() {
+        List<Edition> chosen = editions.stream()
+                .map(edition -> Editions.of(edition.edition().characters()))
+                .flatMap(Optional::stream)
+                .toList();
+        return new Standards(chosen);
+    }
+
+    /** The person with that tag. */
+    public Optional<Person> person(Stated<String> tag) {
+        return people.stream()
+                .filter(person -> person.tag().value().equals(tag.value()))
+                .findFirst();
+    }
+
+    /** The name of the person with that tag, or the tag when there is none. */
+    public String nameOf(Stated<String> tag) {
+        return person(tag).map(person -> person.name().characters()).orElse(tag.characters());
+    }
+
+    /** The instrument with that tag. */
+    public Optional<Instrument> instrument(Stated<String> tag) {
+        return instruments.stream()
+                .filter(instrument -> instrument.tag().value().equals(tag.value()))
+                .findFirst();
+    }
+
+    /** The robot with that tag. */
+    public Optional<Robot> robot(Stated<String> tag) {
+        return robots.stream()
+                .filter(robot -> robot.tag().value().equals(tag.value()))
+                .findFirst();
+    }
+}

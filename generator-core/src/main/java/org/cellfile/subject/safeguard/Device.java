@@ -1,0 +1,18 @@
+package org.cellfile.subject.safeguard;
+
+import java.util.List;
+import java.util.Map;
+import org.cellfile.dossier.Block.Fact;
+
+/** What only one kind of safeguard has, and how its position is derived. */
+public interface Device {
+
+    /** Its own figures, for print. */
+    List<Fact> facts();
+
+    /** What the editions in force ask of its position. */
+    Positioning position(Surroundings surroundings);
+
+    /** Figures for the drawing of its kind, in mm, by name. */
+    Map<String, Object> drawing();
+}

@@ -1,0 +1,19 @@
+package org.cellfile.subject.safeguard;
+
+import org.cellfile.read.Section;
+
+/**
+ * A sort of safeguard. Each is a class of its own with a folder of its own among the templates, found through the service
+ * index.
+ */
+public interface Kind {
+
+    /** As written under {@code kind}; also the name of its folder among the templates. */
+    String id();
+
+    /** False when it stands in the way by itself, so that no response time and no stop count. */
+    boolean stopsTheHazard();
+
+    /** Reads the keys that only this kind has. */
+    Device read(Section section, String tag);
+}

@@ -1,0 +1,102 @@
+package org.cellfile.subject.safeguard;
+
+import com.google.auto.service.AutoService;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import org.cellfile.dossier.Block.Fact;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.read.Section;
+import org.cellfile.source.Stated;
+import org.cellfile.standard.PositioningStandard;
+import org.cellfile.standard.PositioningStandard.PerpendicularField;
+import org.cellfile.standard.PositioningStandard.Position;
+import org.cellfile.trace.Given;
+
+/** A light curtain whose field is approached at a right angle. */
+@AutoService(Kind.class)
+public final class LightCurtain implements Kind {
+
+    /** The lower edge of the field is above its upper edge. */
+    public static final FindingId UPSIDE_DOWN = new FindingId("light-curtain.upside-down");
+
+    @Override
+    public String id() {
+        return "light-curtain";
+    }
+
+    @Override
+    public boolean stopsTheHazard() {
+        return true;
+    }
+
+    @Override
+    public Device read(Section section, String tag) {
+        Field field = new Field(
+                section.positive("resolution", Dimension.LENGTH),
+                section.quantity("lower-edge", Dimension.LENGTH),
+                section.positive("upper-edge", Dimension.LENGTH));
+        if (field.lowerEdge.value().isPresent()
+                && field.upperEdge.value().isPresent()
+                && field.lowerEdge
+                                .value()
+                                .get()
+                                .compareTo(field.upperEdge.value().get())
+                        >= 0) {
+            section.report(Finding.refuses(
+                    UPSIDE_DOWN,
+                    tag,
+                    field.upperEdge.where(),
+                    "the upper edge of the field of `" + tag + "`, " + field.upperEdge.characters()
+                            + ", is not above its lower edge, " + field.lowerEdge.characters(),
+                    "measure both from the floor people stand on"));
+        }
+        return field;
+    }
+
+    /** The field of one light curtain; heights from the floor. */
+    private record Field(Stated<Quantity> resolution, Stated<Quantity> lowerEdge, Stated<Quantity> upperEdge)
+            implements Device {
+
+        @Override
+        public List<Fact> facts() {
+            return List.of(
+                    new Fact("Resolution", resolution.characters()),
+                    new Fact(
+                            "Field",
+                            "from " + lowerEdge.characters() + " to " + upperEdge.characters() + " above the floor"));
+        }
+
+        @Override
+        public Positioning position(Surroundings around) {
+            PositioningStandard standard = around.rules().positioning();
+            Position position = standard.perpendicular(new PerpendicularField(
+                    around.tag(),
+                    around.responseTime(),
+                    new Given("d", "resolution", resolution),
+                    new Given("b", "upper edge of the field", upperEdge),
+                    around.zoneLowest(),
+                    around.zoneHighest(),
+                    around.installed()));
+            List<Finding> faults = new ArrayList<>(Requirement.covered(
+                    around.tag(),
+                    upperEdge,
+                    position.part("reach-over").expression(),
+                    "use a field whose upper edge is higher, or close the way over it by a fixed guard"));
+            faults.addAll(Requirement.covered(
+                    around.tag(),
+                    resolution,
+                    position.part("reach-through").expression(),
+                    "use a device of finer resolution, or another kind of safeguard"));
+            return Positioning.of(position, List.of(), faults);
+        }
+
+        @Override
+        public Map<String, Object> drawing() {
+            return Millimetres.of(Map.of("lowerEdge", lowerEdge, "upperEdge", upperEdge));
+        }
+    }
+}

@@ -1,0 +1,99 @@
+package org.cellfile.subject.safeguard;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import org.cellfile.claim.Recorded;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.read.Recordings;
+import org.cellfile.read.Section;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.hazard.Zone;
+import org.cellfile.subject.identity.Instrument;
+import org.cellfile.subject.identity.Person;
+import org.cellfile.subject.stopping.StopTest;
+
+/**
+ * A safeguard as installed.
+ *
+ * @param protects tags of hazard zones
+ * @param triggers what it does to the machine
+ * @param stopTest the stop test whose time it waits for; missing for kinds that stop nothing
+ * @param links the parts of its response time before the stop, in signal order
+ */
+public record Safeguard(
+        Stated<String> tag,
+        Kind kind,
+        Stated<String> name,
+        Stated<String> model,
+        Stated<String> serial,
+        Stated<String> position,
+        List<Stated<String>> protects,
+        Stated<String> triggers,
+        Stated<String> stopTest,
+        List<Link> links,
+        Device device,
+        Installed installed,
+        Recorded recorded) {
+
+    public static final String SORT = "safeguard";
+
+    /** A part of the response time. */
+    public record Link(Stated<String> name, Stated<Quantity> time, Stated<String> source) {
+        static Link read(Section section) {
+            return new Link(section.text("link"), section.quantity("time", Dimension.TIME), section.text("source"));
+        }
+    }
+
+    /** The distance as measured at the machine. */
+    public record Installed(
+            Stated<Quantity> distance,
+            Stated<String> from,
+            Stated<String> to,
+            Stated<String> by,
+            Stated<LocalDate> on,
+            Stated<String> instrument) {
+        static Installed read(Section section) {
+            Installed installed = new Installed(
+                    section.quantity("distance", Dimension.LENGTH),
+                    section.text("from"),
+                    section.text("to"),
+                    section.reference("by", Person.SORT),
+                    section.date("on"),
+                    section.reference("instrument", Instrument.SORT));
+            section.close();
+            return installed;
+        }
+    }
+
+    /** Reads a safeguard; empty when its kind is not known, which was then reported. */
+    public static Optional<Safeguard> read(Section section) {
+        Stated<String> tag = section.tag(SORT);
+        Optional<Kind> known = section.word("kind", Kinds.ids()).value().flatMap(Kinds::of);
+        if (known.isEmpty()) {
+            return Optional.empty();
+        }
+        Kind kind = known.get();
+        Safeguard safeguard = new Safeguard(
+                tag,
+                kind,
+                section.text("name"),
+                section.text("model"),
+                section.text("serial"),
+                section.text("position"),
+                section.references("protects", Zone.SORT),
+                kind.stopsTheHazard() ? section.text("triggers") : nothing(section, "triggers"),
+                kind.stopsTheHazard() ? section.reference("stop-test", StopTest.SORT) : nothing(section, "stop-test"),
+                kind.stopsTheHazard() ? Section.each(section.list("response"), Link::read) : List.of(),
+                kind.read(section, tag.characters()),
+                Installed.read(section.section("installed")),
+                Recordings.read(section, tag.characters()));
+        section.close();
+        return Optional.of(safeguard);
+    }
+
+    private static Stated<String> nothing(Section section, String key) {
+        return new Stated.Missing<>(section.where(), key);
+    }
+}

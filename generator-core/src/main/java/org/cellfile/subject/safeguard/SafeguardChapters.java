@@ -1,0 +1,153 @@
+package org.cellfile.subject.safeguard;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import org.cellfile.claim.Workings;
+import org.cellfile.dossier.Block;
+import org.cellfile.dossier.Block.Column;
+import org.cellfile.dossier.Block.Drawing;
+import org.cellfile.dossier.Block.Fact;
+import org.cellfile.dossier.Block.Facts;
+import org.cellfile.dossier.Block.Paragraph;
+import org.cellfile.dossier.Block.Section;
+import org.cellfile.dossier.Block.Table;
+import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Words;
+import org.cellfile.finding.Deviation;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.identity.Identity;
+
+/** How the safeguards and their distances are printed. */
+public final class SafeguardChapters {
+
+    private SafeguardChapters() {}
+
+    /** The safeguards as installed. */
+    public static Chapter safeguards(List<Guarding> safeguards, List<Deviation> deviations, Identity identity) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Table(
+                "Safeguards of the cell",
+                List.of(
+                        Column.text("Tag", 4),
+                        Column.text("Safeguard", 6),
+                        Column.text("Kind", 4),
+                        Column.text("Protects", 4)),
+                safeguards.stream()
+                        .map(guarding -> List.of(
+                                guarding.tag(),
+                                guarding.safeguard().name().characters(),
+                                words(guarding).get("name"),
+                                tags(guarding.safeguard().protects())))
+                        .toList()));
+        safeguards.forEach(guarding -> blocks.add(safeguard(guarding, deviations, identity)));
+        return new Chapter("safeguards", "Safeguards", blocks);
+    }
+
+    private static Section safeguard(Guarding guarding, List<Deviation> deviations, Identity identity) {
+        Safeguard safeguard = guarding.safeguard();
+        Safeguard.Installed installed = safeguard.installed();
+        List<Fact> facts = new ArrayList<>();
+        facts.add(new Fact("Kind", words(guarding).get("name"), words(guarding).get("purpose")));
+        facts.add(new Fact(
+                "Model",
+                safeguard.model().characters(),
+                "serial " + safeguard.serial().characters()));
+        facts.add(new Fact("Position", safeguard.position().characters()));
+        facts.add(new Fact("Protects", tags(safeguard.protects())));
+        safeguard.triggers().value().ifPresent(text -> facts.add(new Fact("Triggers", text)));
+        facts.addAll(safeguard.device().facts());
+        facts.add(new Fact(
+                "Installed distance",
+                installed.distance().characters(),
+                "from " + installed.from().characters() + " to "
+                        + installed.to().characters() + "; measured by "
+                        + identity.nameOf(installed.by()) + " on "
+                        + installed.on().characters() + " with "
+                        + installed.instrument().characters()));
+        List<Block> blocks = new ArrayList<>(List.of(new Facts(facts), drawing(guarding)));
+        deviations.stream()
+                .filter(deviation -> deviation.of().equals(guarding.tag()))
+                .forEach(deviation -> blocks.add(Deviations.box(deviation)));
+        return new Section(guarding.tag(), safeguard.name().characters(), blocks);
+    }
+
+    private static Drawing drawing(Guarding guarding) {
+        Safeguard safeguard = guarding.safeguard();
+        Map<String, Object> data = new TreeMap<>(safeguard.device().drawing());
+        data.put("tag", guarding.tag());
+        data.put("zone", tags(safeguard.protects()));
+        guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
+        safeguard.installed().distance().value().ifPresent(value -> data.put("installed", value.coherent()));
+        guarding.zones().stream()
+                .map(zone -> zone.lowest().value())
+                .flatMap(java.util.Optional::stream)
+                .map(Quantity::coherent)
+                .min(java.math.BigDecimal::compareTo)
+                .ifPresent(lowest -> data.put("zoneLowest", lowest));
+        guarding.zones().stream()
+                .map(zone -> zone.highest().value())
+                .flatMap(java.util.Optional::stream)
+                .map(Quantity::coherent)
+                .max(java.math.BigDecimal::compareTo)
+                .ifPresent(highest -> data.put("zoneHighest", highest));
+        return new Drawing(
+                "kinds/" + safeguard.kind().id() + "/elevation.svg.ftl",
+                "Side view of " + guarding.tag() + " and what it protects",
+                "Side view: required distance " + Workings.shown(guarding.separationDistance()) + ", installed "
+                        + safeguard.installed().distance().characters() + ", hazard zone "
+                        + tags(safeguard.protects()),
+                data);
+    }
+
+    /** The distances with their full working. */
+    public static Chapter distances(List<Guarding> safeguards) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Paragraph(
+                "Every value below was recomputed from the inputs whose place in the cell's files is given beside them. A value"
+                        + " that somebody recorded is held against the recomputation. Distances and times are rounded up, margins"
+                        + " and allowances down; calculation goes on with the unrounded values."));
+        blocks.add(summary(safeguards));
+        safeguards.forEach(guarding -> blocks.add(workings(guarding)));
+        return new Chapter("distances", "Distances", blocks);
+    }
+
+    private static Table summary(List<Guarding> safeguards) {
+        return new Table(
+                "Required and installed distances",
+                List.of(
+                        Column.text("Safeguard", 5),
+                        Column.figures("Response time", 3),
+                        Column.figures("Required", 3),
+                        Column.figures("Installed", 3),
+                        Column.figures("Margin", 3),
+                        Column.figures("Stop may take", 3)),
+                safeguards.stream()
+                        .map(guarding -> List.of(
+                                guarding.tag(),
+                                guarding.responseTime().map(Workings::shown).orElse("–"),
+                                Workings.shown(guarding.separationDistance()),
+                                guarding.safeguard().installed().distance().characters(),
+                                Workings.shown(guarding.margin()),
+                                guarding.longestStop().map(Workings::shown).orElse("–")))
+                        .toList());
+    }
+
+    private static Section workings(Guarding guarding) {
+        List<Block> blocks = new ArrayList<>();
+        guarding.derived().forEach(derived -> blocks.add(Workings.of(derived, guarding.recorded())));
+        return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
+    }
+
+    /** The fixed wording of a safeguard's kind. */
+    public static Words words(Guarding guarding) {
+        return Words.of("kinds/" + guarding.safeguard().kind().id());
+    }
+
+    private static String tags(List<Stated<String>> tags) {
+        return tags.stream().map(Stated::characters).collect(Collectors.joining(", "));
+    }
+}

@@ -1,0 +1,131 @@
+package org.cellfile.subject.stopping;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import org.cellfile.claim.Claim;
+import org.cellfile.claim.Recomputed;
+import org.cellfile.claim.Recorded;
+import org.cellfile.claim.Relation;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding;
+import org.cellfile.standard.PositioningStandard;
+import org.cellfile.subject.identity.Instrument;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Given;
+import org.cellfile.trace.Greatest;
+import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
+
+/** A stop test, recomputed: the governing values over all its conditions, and the claim on what was carried forward. */
+public final class StopEvidence implements Recomputed {
+
+    /** The value carried forward is below what the runs give. */
+    public static final FindingId CARRIED_TOO_LOW = new FindingId("stopping.carried-too-low");
+
+    private final StopTest test;
+    private final Optional<Instrument> instrument;
+    private final List<ConditionStatistics> conditions;
+    private final Derived time;
+    private final Derived distance;
+
+    public StopEvidence(StopTest test, Optional<Instrument> instrument, PositioningStandard standard) {
+        this.test = test;
+        this.instrument = instrument;
+        this.conditions = test.conditions().stream()
+                .map(condition -> new ConditionStatistics(condition, standard))
+                .toList();
+        String clause = standard.deviations().reference().clause().toString();
+        this.time =
+                governing("time", "t_2", clause, ConditionStatistics::time, Rounding.up(Quantity.seconds("0.0001")));
+        this.distance = governing(
+                "distance", "s_2", clause, ConditionStatistics::distance, Rounding.up(Quantity.millimetres("0.1")));
+    }
+
+    private Derived governing(
+            String what,
+            String symbol,
+            String clause,
+            Function<ConditionStatistics, List<Derived>> statistics,
+            Rounding rounding) {
+        List<Term> each = conditions.stream()
+                .map(statistics)
+                .filter(list -> !list.isEmpty())
+                .<Term>map(list -> list.get(list.size() - 1))
+                .toList();
+        return new Derived(
+                tag(),
+                "stopping-" + what,
+                "stopping " + what + " over all conditions",
+                symbol,
+                clause,
+                each.isEmpty() ? new Withheld(symbol, "no runs were stated") : new Greatest(each),
+                rounding);
+    }
+
+    public StopTest test() {
+        return test;
+    }
+
+    public List<ConditionStatistics> conditions() {
+        return conditions;
+    }
+
+    /** The stopping time the distances go on with: what was stated, which the runs must bear out. */
+    public Given carriedTime() {
+        return new Given("t_2", "stopping time carried forward, " + test.name().characters(), test.carriedTime());
+    }
+
+    /** The stopping distance the hazard zones go on with. */
+    public Given carriedDistance() {
+        return new Given(
+                "s_2", "stopping distance carried forward, " + test.name().characters(), test.carriedDistance());
+    }
+
+    @Override
+    public String tag() {
+        return test.tag().characters();
+    }
+
+    @Override
+    public List<Derived> derived() {
+        return List.of(time, distance);
+    }
+
+    @Override
+    public Recorded recorded() {
+        return test.recorded();
+    }
+
+    @Override
+    public List<Claim> requirements() {
+        String help = "carry forward at least the derived value; a lower one would leave out runs that happened";
+        return List.of(
+                new Claim(
+                        "stopping time carried forward",
+                        test.carriedTime(),
+                        Relation.AT_LEAST,
+                        time,
+                        CARRIED_TOO_LOW,
+                        help),
+                new Claim(
+                        "stopping distance carried forward",
+                        test.carriedDistance(),
+                        Relation.AT_LEAST,
+                        distance,
+                        CARRIED_TOO_LOW,
+                        help));
+    }
+
+    @Override
+    public List<Finding> faults() {
+        List<Finding> faults = new ArrayList<>();
+        instrument
+                .flatMap(one -> one.notCalibrated(tag(), test.instrument(), test.on()))
+                .ifPresent(faults::add);
+        return faults;
+    }
+}

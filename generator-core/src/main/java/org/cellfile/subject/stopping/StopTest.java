@@ -1,0 +1,56 @@
+package org.cellfile.subject.stopping;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Set;
+import org.cellfile.claim.Recorded;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.read.Recordings;
+import org.cellfile.read.Section;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.identity.Instrument;
+import org.cellfile.subject.identity.Person;
+
+/**
+ * A stop that was measured.
+ *
+ * @param carriedTime the stopping time used in the distances, stated by whoever answers for the measurement
+ * @param carriedDistance the stopping distance used in the hazard zones
+ */
+public record StopTest(
+        Stated<String> tag,
+        Stated<String> name,
+        Stated<String> mode,
+        Stated<String> category,
+        Stated<String> method,
+        Stated<String> instrument,
+        Stated<String> measuredBy,
+        Stated<LocalDate> on,
+        List<StopCondition> conditions,
+        Stated<Quantity> carriedTime,
+        Stated<Quantity> carriedDistance,
+        Recorded recorded) {
+
+    public static final String SORT = "stop test";
+
+    public static StopTest read(Section section) {
+        Stated<String> tag = section.tag(SORT);
+        Section carried = section.section("carried-forward");
+        StopTest test = new StopTest(
+                tag,
+                section.text("name"),
+                section.text("mode"),
+                section.word("stop-category", Set.of("0", "1", "2")),
+                section.text("method"),
+                section.reference("instrument", Instrument.SORT),
+                section.reference("measured-by", Person.SORT),
+                section.date("on"),
+                Section.each(section.list("conditions"), condition -> StopCondition.read(condition, tag.characters())),
+                carried.positive("time", Dimension.TIME),
+                carried.quantity("distance", Dimension.LENGTH),
+                Recordings.read(section, tag.characters()));
+        carried.close();
+        return test;
+    }
+}

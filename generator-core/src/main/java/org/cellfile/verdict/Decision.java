@@ -1,0 +1,71 @@
+package org.cellfile.verdict;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+import org.cellfile.dossier.Dossier;
+import org.cellfile.finding.Deviation;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Findings;
+import org.cellfile.finding.Severity;
+
+/** Turns findings into a verdict. Nothing else in the program does. */
+public final class Decision {
+
+    /** A deviation covers no finding. */
+    public static final FindingId COVERS_NOTHING = new FindingId("deviation.covers-nothing");
+
+    private Decision() {}
+
+    /**
+     * Decides.
+     *
+     * @param found everything found
+     * @param deviations stated departures; one turns the finding it covers into one that bars release
+     * @param dossier what would be printed; asked for only when nothing refuses
+     */
+    public static Verdict decide(List<Finding> found, List<Deviation> deviations, Supplier<Dossier> dossier) {
+        Findings decided = new Findings();
+        List<Deviation> idle = new ArrayList<>(deviations);
+        for (Finding finding : found) {
+            Optional<Deviation> covering = finding.severity() == Severity.REFUSES
+                    ? deviations.stream()
+                            .filter(deviation -> deviation.covers(finding))
+                            .findFirst()
+                    : Optional.empty();
+            covering.ifPresent(idle::remove);
+            decided.add(covering.map(deviation -> covered(finding, deviation)).orElse(finding));
+        }
+        idle.forEach(deviation -> decided.add(Finding.barsRelease(
+                COVERS_NOTHING,
+                deviation.tag(),
+                deviation.where(),
+                "the deviation `" + deviation.tag() + "` covers nothing: `" + deviation.of() + "` has no finding `"
+                        + deviation.finding() + "`",
+                "take it out when the installation has been put right, or name the finding it is for")));
+        List<Finding> sorted = decided.sorted();
+        return sorted.stream().anyMatch(finding -> finding.severity() == Severity.REFUSES)
+                ? new Refused(sorted)
+                : new Printable(dossier.get(), sorted);
+    }
+
+    /** Refuses, because of findings for which there is nothing to print: unreadable files, or pages that cannot be laid out. */
+    public static Refused refuse(List<Finding> found) {
+        Findings findings = new Findings();
+        findings.addAll(found);
+        return new Refused(findings.sorted());
+    }
+
+    private static Finding covered(Finding finding, Deviation deviation) {
+        return new Finding(
+                finding.id(),
+                Severity.BARS_RELEASE,
+                finding.about(),
+                finding.where(),
+                finding.sentence() + "; deviation `" + deviation.tag() + "` covers it until " + deviation.until(),
+                finding.because(),
+                finding.help());
+    }
+}

@@ -1,0 +1,50 @@
+package org.cellfile.render;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.util.List;
+import java.util.SortedMap;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
+import org.verapdf.pdfa.Foundries;
+import org.verapdf.pdfa.PDFAParser;
+import org.verapdf.pdfa.PDFAValidator;
+import org.verapdf.pdfa.flavours.PDFAFlavour;
+import org.verapdf.pdfa.results.TestAssertion;
+import org.verapdf.pdfa.results.ValidationResult;
+
+/** The files are what they say they are, in the judgement of a validator that is not ours. */
+class ConformanceTest {
+
+    private static SortedMap<String, byte[]> files = RenderedFileTest.files(new ExampleDossier());
+
+    @BeforeAll
+    static void start() {
+        VeraGreenfieldFoundryProvider.initialise();
+    }
+
+    @ParameterizedTest
+    @CsvSource({
+        "north-3-safety-file.pdf, PDFA_3_A",
+        "north-3-safety-file.pdf, PDFUA_1",
+        "sheets/operator.pdf, PDFA_3_A",
+        "sheets/operator.pdf, PDFUA_1"
+    })
+    void conforms(String path, PDFAFlavour flavour) throws Exception {
+        try (PDFAParser parser =
+                        Foundries.defaultInstance().createParser(new ByteArrayInputStream(files.get(path)), flavour);
+                PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
+            ValidationResult result = validator.validate(parser);
+            List<String> failures = result.getTestAssertions().stream()
+                    .filter(assertion -> assertion.getStatus() == TestAssertion.Status.FAILED)
+                    .map(assertion -> assertion.getRuleId().getClause() + "/"
+                            + assertion.getRuleId().getTestNumber() + " " + assertion.getMessage())
+                    .toList();
+            assertThat(failures).isEmpty();
+            assertThat(result.isCompliant()).isTrue();
+        }
+    }
+}

@@ -1,0 +1,258 @@
+package org.cellfile.render;
+
+import static java.nio.charset.StandardCharsets.UTF_8;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.GregorianCalendar;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.SortedMap;
+import java.util.TimeZone;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSArray;
+import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
+import org.apache.pdfbox.pdmodel.interactive.annotation.PDAnnotationLink;
+import org.apache.pdfbox.pdmodel.interactive.documentnavigation.outline.PDOutlineItem;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+
+/** What a reader program finds in the safety file. */
+class RenderedFileTest {
+
+    private static final String FILE = "north-3-safety-file.pdf";
+
+    private static final List<Attachment> ATTACHMENTS = List.of(
+            new Attachment(
+                    "src/cell.yaml",
+                    "application/yaml",
+                    "cell: north-3\n".getBytes(UTF_8),
+                    "what the pages were made from",
+                    Attachment.Relationship.SOURCE),
+            new Attachment(
+                    "dossier.json",
+                    "application/json",
+                    "{\"label\": {}}".getBytes(UTF_8),
+                    "the same for machines",
+                    Attachment.Relationship.DATA));
+
+    private static final SortedMap<String, byte[]> DRAFT = files(new ExampleDossier());
+
+    static SortedMap<String, byte[]> files(ExampleDossier dossier) {
+        Rendering rendering = new Renderer().render(dossier.printable(), ATTACHMENTS);
+        assertThat(rendering).isInstanceOf(Rendering.Pages.class);
+        return ((Rendering.Pages) rendering).files();
+    }
+
+    private static PDDocument open(SortedMap<String, byte[]> files, String path) throws IOException {
+        return Loader.loadPDF(files.get(path));
+    }
+
+    private static List<String> pages(PDDocument document) throws IOException {
+        List<String> pages = new ArrayList<>();
+        PDFTextStripper stripper = new PDFTextStripper();
+        for (int page = 1; page <= document.getNumberOfPages(); page++) {
+            stripper.setStartPage(page);
+            stripper.setEndPage(page);
+            pages.add(stripper.getText(document));
+        }
+        return pages;
+    }
+
+    @Test
+    void there_is_one_file_for_the_cell_and_one_for_each_sheet() {
+        assertThat(DRAFT.keySet()).containsExactly(FILE, "sheets/operator.pdf");
+    }
+
+    @Test
+    void every_page_says_which_cell_and_revision_it_belongs_to_and_that_it_is_a_draft() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            List<String> pages = pages(file);
+            for (int i = 0; i < pages.size(); i++) {
+                assertThat(pages.get(i))
+                        .contains("Palletising cell North 3", "north-3", "revision C", "DRAFT", "as of 2025-03-14")
+                        .contains("page " + (i + 1) + " of " + pages.size());
+            }
+        }
+    }
+
+    @Test
+    void a_releasable_file_and_its_sheet_carry_no_draft_mark_on_any_page() throws IOException {
+        SortedMap<String, byte[]> files = files(new ExampleDossier().releasable());
+        for (String path : files.keySet()) {
+            try (PDDocument file = open(files, path)) {
+                assertThat(pages(file)).allSatisfy(page -> assertThat(page).doesNotContain("DRAFT"));
+            }
+        }
+        try (PDDocument file = open(files, FILE)) {
+            assertThat(pages(file).get(0)).contains("Nothing bars release; signatures in ink are still to be given.");
+        }
+    }
+
+    @Test
+    void what_bars_release_is_listed_with_the_place_where_it_was_due() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            List<String> pages = pages(file);
+            assertThat(pages.get(0)).contains("9 things bar release. They are listed on page 2");
+            assertThat(pages.get(1)).contains("What bars release", "protocols/door-west.yaml:19:5");
+        }
+    }
+
+    @Test
+    void markup_and_template_syntax_in_a_text_are_printed_as_they_were_written() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            assertThat(String.join("", pages(file)).replaceAll("\\s+", " ")).contains(ExampleDossier.HOSTILE);
+        }
+    }
+
+    @Test
+    void the_figures_in_a_drawing_are_text_that_can_be_searched_for() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            assertThat(String.join("", pages(file))).contains("installed 1420 mm", "mean + 3 s 0.3177 s");
+        }
+    }
+
+    @Test
+    void every_working_is_printed_whole_on_one_page() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            List<String> pages = pages(file);
+            for (String tag : List.of("stop-auto-1.stopping-time", "fence-east.reach-through", "sf-4.pfh")) {
+                assertThat(pages)
+                        .as(tag)
+                        .filteredOn(page -> page.contains("\n" + tag + "\n"))
+                        .hasSize(1)
+                        .allSatisfy(page -> assertThat(page.substring(page.indexOf("\n" + tag + "\n")))
+                                .contains("K · T + C", "recomputed, agrees with the recorded value 1359 mm"));
+            }
+        }
+    }
+
+    @Test
+    void a_table_repeats_its_head_on_each_of_its_pages() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            assertThat(pages(file))
+                    .filteredOn(page -> page.contains("automatic, axis 1, 100 % speed"))
+                    .hasSizeGreaterThan(2)
+                    .allSatisfy(page -> assertThat(page).contains("Stopping time"));
+        }
+    }
+
+    @Test
+    void chapters_and_sections_are_bookmarks() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            List<String> names = new ArrayList<>();
+            for (PDOutlineItem item :
+                    file.getDocumentCatalog().getDocumentOutline().children()) {
+                names.add(item.getTitle());
+                item.children().forEach(child -> names.add("  " + child.getTitle()));
+                assertThat(item.findDestinationPage(file)).as(item.getTitle()).isNotNull();
+            }
+            assertThat(names)
+                    .contains(
+                            "Contents",
+                            "3 Safeguards and their distances",
+                            "  3.1 Light curtain at the pallet opening");
+        }
+    }
+
+    @Test
+    void the_contents_and_the_origins_of_values_are_links() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            int contents = links(file, "Contents");
+            assertThat(contents).isGreaterThanOrEqualTo(7 + 11);
+            assertThat(links(file, "stop-auto-1.stopping-time p.")).isEqualTo(1);
+        }
+    }
+
+    private static int links(PDDocument file, String text) throws IOException {
+        List<String> pages = pages(file);
+        for (int i = 0; i < pages.size(); i++) {
+            if (pages.get(i).contains(text)) {
+                PDPage page = file.getPage(i);
+                return page.getAnnotations(PDAnnotationLink.class::isInstance).size();
+            }
+        }
+        return 0;
+    }
+
+    @Test
+    void attachments_come_out_as_they_went_in() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            Map<String, PDComplexFileSpecification> embedded =
+                    file.getDocumentCatalog().getNames().getEmbeddedFiles().getNames();
+            Map<String, String> contents = new HashMap<>();
+            for (Map.Entry<String, PDComplexFileSpecification> entry : embedded.entrySet()) {
+                contents.put(
+                        entry.getKey(),
+                        new String(entry.getValue().getEmbeddedFile().toByteArray(), UTF_8));
+            }
+            assertThat(contents)
+                    .containsExactlyInAnyOrderEntriesOf(
+                            Map.of("src/cell.yaml", "cell: north-3\n", "dossier.json", "{\"label\": {}}"));
+            COSArray associated = file.getDocumentCatalog().getCOSObject().getCOSArray(cosName("AF"));
+            assertThat(associated.size()).isEqualTo(2);
+            assertThat(((COSDictionary) associated.getObject(0)).getNameAsString("AFRelationship"))
+                    .isEqualTo("Source");
+        }
+    }
+
+    private static org.apache.pdfbox.cos.COSName cosName(String name) {
+        return org.apache.pdfbox.cos.COSName.getPDFName(name);
+    }
+
+    @Test
+    void the_only_date_is_the_one_the_description_speaks_of() throws IOException {
+        try (PDDocument file = open(DRAFT, FILE)) {
+            assertThat(file.getDocumentInformation().getCreationDate().toInstant())
+                    .isEqualTo(GregorianCalendar.from(
+                                    java.time.LocalDate.of(2025, 3, 14).atStartOfDay(ZoneOffset.UTC))
+                            .toInstant());
+            assertThat(new String(file.getDocumentCatalog().getMetadata().toByteArray(), UTF_8))
+                    .contains("<xmp:CreateDate>2025-03-14T00:00:00Z</xmp:CreateDate>");
+        }
+    }
+
+    @Test
+    void the_same_bytes_come_out_again_and_under_another_locale_and_time_zone() {
+        Locale locale = Locale.getDefault();
+        TimeZone zone = TimeZone.getDefault();
+        try {
+            Locale.setDefault(Locale.forLanguageTag("ar-EG-u-nu-arab"));
+            TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Kiritimati"));
+            SortedMap<String, byte[]> again = files(new ExampleDossier());
+            DRAFT.forEach((path, bytes) -> assertThat(again.get(path)).as(path).isEqualTo(bytes));
+        } finally {
+            Locale.setDefault(locale);
+            TimeZone.setDefault(zone);
+        }
+    }
+
+    @Test
+    void the_page_is_a4_or_letter_as_the_label_says() throws IOException {
+        SortedMap<String, byte[]> letter = files(new ExampleDossier().letter());
+        for (String path : letter.keySet()) {
+            try (PDDocument file = open(letter, path);
+                    PDDocument metric = open(DRAFT, path)) {
+                assertThat(file.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
+                assertThat(metric.getPage(0).getMediaBox().getWidth()).isBetween(595f, 596f);
+            }
+        }
+    }
+
+    @Test
+    void a_sheet_is_one_page_on_either_paper() throws IOException {
+        for (ExampleDossier dossier : List.of(new ExampleDossier(), new ExampleDossier().letter())) {
+            try (PDDocument sheet = open(files(dossier), "sheets/operator.pdf")) {
+                assertThat(pages(sheet)).hasSize(1);
+                assertThat(pages(sheet).get(0)).contains("Press the nearest emergency stop.", "7F3C-19D2");
+            }
+        }
+    }
+}

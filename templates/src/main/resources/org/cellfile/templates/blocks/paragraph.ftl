@@ -1,0 +1,1 @@
+<p class="text">${block.text}</p>

@@ -1,0 +1,5 @@
+<ul class="points">
+<#list block.items as item>
+  <li>${item}</li>
+</#list>
+</ul>

@@ -1,0 +1,20 @@
+<#assign total = 0>
+<#list block.columns as column><#assign total = total + column.share></#list>
+<div class="table<#if block.rows?size lte 8> short</#if>">
+<#if block.caption?has_content><p class="caption">${block.caption}</p></#if>
+<table class="grid">
+<colgroup><#list block.columns as column><col style="width: ${(column.share * 100 / total)?string("0.##")}%"/></#list></colgroup>
+<thead><tr>
+<#list block.columns as column>
+  <th scope="col"<#if column.figures> class="figures"</#if>>${column.title}</th>
+</#list>
+</tr></thead>
+<tbody>
+<#list block.rows as row>
+  <tr><#list row as cell><td<#if block.columns[cell?index].figures> class="figures"</#if>>${cell}</td></#list></tr>
+<#else>
+  <tr><td colspan="${block.columns?size}">${words["table.none"]}</td></tr>
+</#list>
+</tbody>
+</table>
+</div>

@@ -1,0 +1,37 @@
+<div class="working" id="working-${block.tag}">
+  <p class="working-tag">${block.tag}</p>
+  <p class="working-name">${block.name}<#if block.clause?has_content><span class="clause">${block.clause}</span></#if></p>
+  <div class="sum">
+    <p class="formula">${block.symbol} = ${block.formula}</p>
+    <#if block.figures?has_content && block.figures != block.formula><p class="step">= ${block.figures}</p></#if>
+    <#if block.result?has_content>
+    <#if block.rounded?has_content>
+    <p class="step">= ${block.result}</p>
+    <p class="outcome">${block.symbol} = ${block.rounded}</p>
+    <#else>
+    <p class="outcome">${block.symbol} = ${block.result}</p>
+    </#if>
+    <#else>
+    <p class="outcome">${words["working.not-computed"]}</p>
+    </#if>
+  </div>
+  <#if block.steps?has_content>
+  <table class="steps">
+    <colgroup><col style="width: 11%"/><col style="width: 19%"/><col style="width: 34%"/><col style="width: 36%"/></colgroup>
+    <thead><tr><th scope="col">${words["working.symbol"]}</th><th scope="col" class="figures">${words["working.value"]}</th><th scope="col">${words["working.name"]}</th><th scope="col">${words["working.origin"]}</th></tr></thead>
+    <tbody>
+    <#list block.steps as step>
+    <tr><td class="symbol">${step.symbol}</td><td class="figures">${step.value}</td><td>${step.name}</td><td class="origin<#if step.origin?matches(r"\S+")> position</#if>"><#if workings[step.origin]??><a class="to-working" href="#working-${step.origin}" title="${words['working.see']} ${step.origin}">${step.origin}</a><#else>${step.origin}</#if></td></tr>
+    </#list>
+    </tbody>
+  </table>
+  </#if>
+  <#if block.remarks?has_content>
+  <ul class="remarks">
+  <#list block.remarks as remark>
+    <li>${remark}</li>
+  </#list>
+  </ul>
+  </#if>
+  <#if block.agreement?has_content><p class="agreement">${block.agreement}</p></#if>
+</div>

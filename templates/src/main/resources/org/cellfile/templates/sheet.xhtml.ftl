@@ -1,0 +1,39 @@
+<#import "frame.ftl" as frame>
+<html xmlns="http://www.w3.org/1999/xhtml" lang="${language}">
+<head>
+<title>${title}</title>
+<style>
+<#include "style/frame.css.ftl">
+<#include "style/sheet.css.ftl">
+</style>
+</head>
+<body>
+<@frame.running kind=words["posted-sheet"]/>
+<div class="sheet">
+  <h1>${sheet.title}</h1>
+  <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if>${words["sheet.place"]}: ${sheet.place}</p>
+  <#list sheet.panels as panel>
+  <div class="panel" data-part="${panel.title}">
+    <div class="sign"><#include "signs/" + panel.kind?lower_case + ".svg.ftl"></div>
+    <div class="panel-words">
+      <h2>${panel.title}</h2>
+      <#list panel.lines as line>
+      <#if panel.numbered>
+      <div class="step"><p class="number" data-beside="words">${line?counter}</p><p class="words">${line}</p></div>
+      <#else>
+      <p>${line}</p>
+      </#if>
+      </#list>
+    </div>
+  </div>
+  </#list>
+  <div id="foot">
+    <table>
+    <#list sheet.foot as fact>
+      <tr><th scope="row">${fact.label}</th><td>${fact.value}<#if fact.remark?has_content> <span class="remark">${fact.remark}</span></#if></td></tr>
+    </#list>
+    </table>
+  </div>
+</div>
+</body>
+</html>
