@@ -1,6 +1,5 @@
 package org.cellfile.render;
 
-import java.lang.reflect.Constructor;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,6 +18,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
+import org.cellfile.verdict.Decision;
 import org.cellfile.verdict.Printable;
 
 /** A dossier with every sort of block, made up for the layout alone: none of its figures was computed. */
@@ -65,18 +65,8 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        return printable(new Dossier(label, chapters, sheets, List.of()), draft ? missing(9) : List.of());
-    }
-
-    /** Only the verdict makes one of these in the product; a layout needs one without a run behind it. */
-    static Printable printable(Dossier dossier, List<Finding> findings) {
-        try {
-            Constructor<Printable> constructor = Printable.class.getDeclaredConstructor(Dossier.class, List.class);
-            constructor.setAccessible(true);
-            return constructor.newInstance(dossier, findings);
-        } catch (ReflectiveOperationException e) {
-            throw new IllegalStateException(e);
-        }
+        Dossier dossier = new Dossier(label, chapters, sheets, List.of());
+        return (Printable) Decision.decide(draft ? missing(9) : List.of(), List.of(), () -> dossier);
     }
 
     static List<Finding> missing(int count) {

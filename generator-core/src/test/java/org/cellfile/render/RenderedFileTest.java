@@ -4,6 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.GregorianCalendar;
@@ -16,6 +17,7 @@ import java.util.TimeZone;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
+import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
@@ -100,7 +102,7 @@ class RenderedFileTest {
     void what_bars_release_is_listed_with_the_place_where_it_was_due() throws IOException {
         try (PDDocument file = open(DRAFT, FILE)) {
             List<String> pages = pages(file);
-            assertThat(pages.get(0)).contains("9 things bar release. They are listed on page 2");
+            assertThat(pages.get(0)).contains("9 things bar release.", "Listed on page 2");
             assertThat(pages.get(1)).contains("What bars release", "protocols/door-west.yaml:19:5");
         }
     }
@@ -167,7 +169,7 @@ class RenderedFileTest {
         try (PDDocument file = open(DRAFT, FILE)) {
             int contents = links(file, "Contents");
             assertThat(contents).isGreaterThanOrEqualTo(7 + 11);
-            assertThat(links(file, "stop-auto-1.stopping-time p.")).isEqualTo(1);
+            assertThat(links(file, "stop-auto-1.stopping-time p. 5")).isPositive();
         }
     }
 
@@ -196,15 +198,11 @@ class RenderedFileTest {
             assertThat(contents)
                     .containsExactlyInAnyOrderEntriesOf(
                             Map.of("src/cell.yaml", "cell: north-3\n", "dossier.json", "{\"label\": {}}"));
-            COSArray associated = file.getDocumentCatalog().getCOSObject().getCOSArray(cosName("AF"));
+            COSArray associated = file.getDocumentCatalog().getCOSObject().getCOSArray(COSName.getPDFName("AF"));
             assertThat(associated.size()).isEqualTo(2);
             assertThat(((COSDictionary) associated.getObject(0)).getNameAsString("AFRelationship"))
                     .isEqualTo("Source");
         }
-    }
-
-    private static org.apache.pdfbox.cos.COSName cosName(String name) {
-        return org.apache.pdfbox.cos.COSName.getPDFName(name);
     }
 
     @Test
@@ -212,7 +210,7 @@ class RenderedFileTest {
         try (PDDocument file = open(DRAFT, FILE)) {
             assertThat(file.getDocumentInformation().getCreationDate().toInstant())
                     .isEqualTo(GregorianCalendar.from(
-                                    java.time.LocalDate.of(2025, 3, 14).atStartOfDay(ZoneOffset.UTC))
+                                    LocalDate.of(2025, 3, 14).atStartOfDay(ZoneOffset.UTC))
                             .toInstant());
             assertThat(new String(file.getDocumentCatalog().getMetadata().toByteArray(), UTF_8))
                     .contains("<xmp:CreateDate>2025-03-14T00:00:00Z</xmp:CreateDate>");

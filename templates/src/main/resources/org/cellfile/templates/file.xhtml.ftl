@@ -35,10 +35,10 @@
   <div class="status<#if draft> status-draft</#if>">
     <#if draft>
     <p class="status-word">${words.draft}</p>
+    <p>${(missing?size == 1)?then(words["status.one"], words["status.many"]?replace("{0}", missing?size?c))} ${words["status.marked"]}</p>
     <#if apart>
-    <p>${words["status.draft-apart"]?keep_before("{0}")}${missing?size}${words["status.draft-apart"]?keep_after("{0}")?keep_before("{1}")}<a class="page-of" href="#missing" title="${words['missing.title']}"></a>${words["status.draft-apart"]?keep_after("{1}")}</p>
+    <p><a class="page-of" href="#missing" title="${words['missing.title']}">${words["status.listed"]}</a></p>
     <#else>
-    <p>${(missing?size == 1)?then(words["status.draft-one"], words["status.draft-many"]?replace("{0}", missing?size?c))}</p>
     <@missingList/>
     </#if>
     <#else>

@@ -3,8 +3,8 @@
 <div class="head">
   <div class="head-row">
     <div class="head-cell"><span class="head-name">${label.cellName}</span> <span class="head-id">${label.cellId}</span></div>
-    <div class="head-state"><#if draft><span class="draft-mark">${words.draft}</span> </#if>${words.revision} ${label.revision}<#if !draft>, ${words.released}</#if></div>
-    <div class="head-page">${words.page} <span class="page-number"></span> ${words.of} <span class="page-count"></span></div>
+    <div class="head-state"><#if draft><span class="draft-mark">${words.draft}</span> </#if><span>${words.revision} ${label.revision}<#if !draft>, ${words.released}</#if></span></div>
+    <div class="head-page"><span>${words.page} </span><span class="page-number"></span><span> ${words.of} </span><span class="page-count"></span></div>
   </div>
 </div>
 <#if draft>

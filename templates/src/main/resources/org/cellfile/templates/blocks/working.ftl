@@ -21,7 +21,7 @@
     <thead><tr><th scope="col">${words["working.symbol"]}</th><th scope="col" class="figures">${words["working.value"]}</th><th scope="col">${words["working.name"]}</th><th scope="col">${words["working.origin"]}</th></tr></thead>
     <tbody>
     <#list block.steps as step>
-    <tr><td class="symbol">${step.symbol}</td><td class="figures">${step.value}</td><td>${step.name}</td><td class="origin<#if step.origin?matches(r"\S+")> position</#if>"><#if workings[step.origin]??><a class="to-working" href="#working-${step.origin}" title="${words['working.see']} ${step.origin}">${step.origin}</a><#else>${step.origin}</#if></td></tr>
+    <tr><td class="symbol">${step.symbol}</td><td class="figures">${step.value}</td><td>${step.name}</td><td class="origin<#if step.origin?matches(r"\S+")> position</#if>"><#if workings[step.origin]??><a class="to-working" href="#working-${step.origin}" title="${words['working.see']} ${step.origin}"><span class="to-tag">${step.origin}</span> <span class="to-page" href="#working-${step.origin}"></span></a><#else>${step.origin}</#if></td></tr>
     </#list>
     </tbody>
   </table>

@@ -8,7 +8,7 @@ h1.cell { font-size: 30pt; line-height: 1.12; font-weight: bold; margin-top: 3mm
 .cautions { border-top: 0.6pt solid #000; margin-top: 10mm; padding-top: 3.4mm; page-break-inside: avoid; }
 .cautions p { margin-bottom: 2mm; font-size: 8.5pt; line-height: 1.4; }
 .cautions p.cautions-title { font-weight: bold; }
-a.page-of:after { content: target-counter(attr(href), page); }
+a.page-of:after { content: " " target-counter(attr(href), page); }
 
 /* Front matter */
 .front { page-break-after: always; }
@@ -74,8 +74,9 @@ table.grid th.figures, table.grid td.figures, table.steps th.figures, table.step
 table.steps { margin-bottom: 2.4mm; }
 td.symbol { font-family: "Liberation Serif"; font-size: 10.5pt; }
 td.position { font-family: "Liberation Mono"; font-size: 7.5pt; }
-a.to-working { text-decoration: underline; }
-a.to-working:after { content: " p.\00a0" target-counter(attr(href), page); white-space: nowrap; }
+.to-tag { text-decoration: underline; }
+.to-page { display: inline-block; white-space: nowrap; }
+.to-page:before { content: "p. " target-counter(attr(href), page); }
 ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 .agreement { font-weight: bold; border-left: 2.4pt solid #000; padding-left: 2.6mm; }
 
