@@ -3,6 +3,7 @@ package org.cellfile.claim;
 import java.util.List;
 import java.util.Optional;
 import org.cellfile.dossier.Block;
+import org.cellfile.dossier.Text;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
 import org.cellfile.trace.Derived;
@@ -31,6 +32,25 @@ public final class Workings {
                 steps,
                 drawing.remarks(),
                 agreement(derived, recorded));
+    }
+
+    /** Several values whose working is short, a row each. */
+    public static Block.Table rows(String caption, List<Derived> derived, Recorded recorded) {
+        return new Block.Table(
+                caption,
+                List.of(
+                        Block.Column.text("Value", 5),
+                        Block.Column.text("Working", 7),
+                        Block.Column.figures("Result", 3),
+                        Block.Column.text("Recorded", 5)),
+                derived.stream()
+                        .map(one -> List.of(
+                                Text.capital(one.words()),
+                                one.symbol() + " = " + one.expression().symbols() + " = "
+                                        + one.expression().figures(),
+                                shown(one),
+                                recorded.of(one).isEmpty() ? "–" : agreement(one, recorded)))
+                        .toList());
     }
 
     /** What was recorded, and that the recomputation agrees with it; empty when nothing was recorded. */

@@ -80,6 +80,12 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
         return new Quantity(number.ulp(), unit);
     }
 
+    /** The same without zeros at the end of its decimals. */
+    public Quantity plain() {
+        BigDecimal plain = number.stripTrailingZeros();
+        return new Quantity(plain.scale() < 0 ? plain.setScale(0) : plain, unit);
+    }
+
     /** True when it is zero of whatever unit. */
     public boolean zero() {
         return number.signum() == 0;

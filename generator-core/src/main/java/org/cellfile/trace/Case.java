@@ -30,7 +30,7 @@ public record Case(List<Branch> branches, Term otherwise) implements Term {
         return Optional.of(otherwise);
     }
 
-    /** Each condition tried and what came of it, a sentence each, without a full stop. */
+    /** Each alternative that was tried and what came of it, a sentence each, without a full stop. */
     public List<String> reasons() {
         List<String> reasons = new ArrayList<>();
         for (Branch branch : branches) {
@@ -39,14 +39,13 @@ public record Case(List<Branch> branches, Term otherwise) implements Term {
                 return reasons;
             }
             if (holds.get()) {
-                reasons.add(
-                        branch.condition().found() + ": taken, " + branch.term().symbols());
+                reasons.add(branch.condition().found() + ", so " + branch.term().symbols() + " is taken");
                 return reasons;
             }
-            reasons.add(
-                    branch.condition().found() + ": not taken, " + branch.term().symbols());
+            if (!(branch.term() instanceof Withheld)) {
+                reasons.add(branch.condition().found() + ", so " + branch.term().symbols() + " is not taken");
+            }
         }
-        reasons.add("taken: " + otherwise.symbols());
         return reasons;
     }
 

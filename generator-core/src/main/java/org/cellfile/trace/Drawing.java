@@ -62,7 +62,7 @@ public record Drawing(Derived derived, Formula formula) {
     public List<String> remarks() {
         List<String> remarks = new ArrayList<>();
         remark(derived.expression(), remarks);
-        return List.copyOf(remarks);
+        return remarks.stream().distinct().toList();
     }
 
     private static void remark(Term term, List<String> into) {
@@ -82,6 +82,14 @@ public record Drawing(Derived derived, Formula formula) {
         }
     }
 
+    /** The derived value that decides, when the whole is only the greatest or the least of several. */
+    private Optional<Derived> governing() {
+        Optional<Term> governing = derived.expression() instanceof Greatest greatest
+                ? greatest.governing()
+                : derived.expression() instanceof Least least ? least.governing() : Optional.empty();
+        return governing.filter(Derived.class::isInstance).map(Derived.class::cast);
+    }
+
     private static void governing(String rule, List<Term> operands, Optional<Term> governing, List<String> into) {
         if (Formula.manyAlike(operands)) {
             return;
@@ -91,7 +99,7 @@ public record Drawing(Derived derived, Formula formula) {
 
     /** The unrounded result. */
     public String result() {
-        return derived.value().map(Quantity::toString).orElse("");
+        return derived.value().map(Quantity::plain).map(Quantity::toString).orElse("");
     }
 
     /** What is carried on and how it was rounded; empty when the result has no digit to round. */
@@ -123,6 +131,7 @@ public record Drawing(Derived derived, Formula formula) {
         if (!result.isEmpty()) {
             lines.add(rounded().isEmpty() ? result : result + " → " + rounded());
         }
+        governing().ifPresent(governing -> lines.addAll(Drawing.of(governing).lines()));
         return lines;
     }
 

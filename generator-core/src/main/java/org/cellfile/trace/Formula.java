@@ -89,7 +89,10 @@ public final class Formula {
 
     /** The value of a term as printed. */
     public static String shown(Term term) {
-        return term.value().map(Quantity::toString).orElse("not known");
+        return term.value()
+                .map(value -> term instanceof Given ? value : value.plain())
+                .map(Quantity::toString)
+                .orElse("not known");
     }
 
     public List<Place> places() {

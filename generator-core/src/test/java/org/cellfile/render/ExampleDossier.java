@@ -52,8 +52,14 @@ final class ExampleDossier {
         return this;
     }
 
-    Printable printable() {
-        Label label = new Label(
+    /** Nothing but one sheet. */
+    static Printable of(Sheet sheet) {
+        Dossier dossier = new Dossier(label("A4"), List.of(), List.of(sheet), List.of());
+        return (Printable) Decision.decide(List.of(), List.of(), () -> dossier);
+    }
+
+    private static Label label(String page) {
+        return new Label(
                 "north-3",
                 "Palletising cell North 3",
                 "Hall 4, bay C, Lindenau works",
@@ -62,10 +68,13 @@ final class ExampleDossier {
                 "C",
                 "2025-03-14",
                 page);
+    }
+
+    Printable printable() {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        Dossier dossier = new Dossier(label, chapters, sheets, List.of());
+        Dossier dossier = new Dossier(label(page), chapters, sheets, List.of());
         return (Printable) Decision.decide(draft ? missing(9) : List.of(), List.of(), () -> dossier);
     }
 

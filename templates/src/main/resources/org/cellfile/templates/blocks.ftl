@@ -6,6 +6,33 @@
 </#function>
 
 <#--
+  The widths of a table's columns in percent. The shares say how the room is divided; a column whose longest word would
+  be broken gets what that word needs, and the others give it up, as long as there is enough for all.
+-->
+<#function widths table>
+  <#local shares = 0 needed = 0 kept = 0 needs = []>
+  <#list table.columns as column><#local shares = shares + column.share></#list>
+  <#list table.columns as column>
+    <#local longest = 0>
+    <#list [column.title] + table.rows?map(row -> row[column?index]) as cell>
+      <#list cell?word_list as word><#if word?length gt longest><#local longest = word?length></#if></#list>
+    </#list>
+    <#-- a letter is about one per cent of the width of the page, the space between columns four -->
+    <#local need = [longest * 1.08 + 4, 22]?min share = column.share * 100 / shares>
+    <#local needs = needs + [need] needed = needed + need>
+    <#if need lt share><#local kept = kept + share - need></#if>
+  </#list>
+  <#if needed gt 100><#return table.columns?map(column -> column.share * 100 / shares)></#if>
+  <#-- what the columns with room to spare keep of it -->
+  <#local widths = []>
+  <#list table.columns as column>
+    <#local need = needs[column?index] share = column.share * 100 / shares>
+    <#local widths = widths + [(need gte share)?then(need, need + (share - need) * (100 - needed) / kept)]>
+  </#list>
+  <#return widths>
+</#function>
+
+<#--
   of      the blocks
   number  of the chapter or section they stand in
   depth   of a heading among them: 2 directly in a chapter

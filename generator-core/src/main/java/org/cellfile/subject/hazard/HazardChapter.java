@@ -8,6 +8,7 @@ import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Block.Facts;
 import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Text;
 import org.cellfile.subject.identity.Identity;
 
 /** How the hazard zones are printed. */
@@ -46,10 +47,6 @@ public final class HazardChapter {
                                 + limitation.on().characters())));
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         extent.derived().forEach(derived -> blocks.add(Workings.of(derived, extent.recorded())));
-        return new Section(extent.tag(), capital(zone.name().characters()), blocks);
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+        return new Section(extent.tag(), Text.capital(zone.name().characters()), blocks);
     }
 }

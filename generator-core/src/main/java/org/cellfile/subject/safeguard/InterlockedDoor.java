@@ -31,6 +31,11 @@ public final class InterlockedDoor implements Kind {
     }
 
     @Override
+    public boolean closedByHand() {
+        return true;
+    }
+
+    @Override
     public Device read(Section section, String tag) {
         return new Door(section.positive("opening-at-trip", Dimension.LENGTH), section.text("interlock"));
     }

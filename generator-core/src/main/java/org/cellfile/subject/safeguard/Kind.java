@@ -14,6 +14,11 @@ public interface Kind {
     /** False when it stands in the way by itself, so that no response time and no stop count. */
     boolean stopsTheHazard();
 
+    /** True when people open it and have to close it again. */
+    default boolean closedByHand() {
+        return false;
+    }
+
     /** Reads the keys that only this kind has. */
     Device read(Section section, String tag);
 }

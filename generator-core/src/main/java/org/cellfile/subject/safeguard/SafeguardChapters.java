@@ -20,6 +20,7 @@ import org.cellfile.finding.Deviation;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
+import org.cellfile.trace.Derived;
 
 /** How the safeguards and their distances are printed. */
 public final class SafeguardChapters {
@@ -138,7 +139,17 @@ public final class SafeguardChapters {
 
     private static Section workings(Guarding guarding) {
         List<Block> blocks = new ArrayList<>();
-        guarding.derived().forEach(derived -> blocks.add(Workings.of(derived, guarding.recorded())));
+        Derived distance = guarding.separationDistance();
+        List<Derived> leadingThere = distance.below();
+        List<Derived> rest = new ArrayList<>();
+        for (Derived derived : guarding.derived()) {
+            if (derived.equals(distance) || leadingThere.contains(derived)) {
+                blocks.add(Workings.of(derived, guarding.recorded()));
+            } else {
+                rest.add(derived);
+            }
+        }
+        blocks.add(Workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
         return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
     }
 

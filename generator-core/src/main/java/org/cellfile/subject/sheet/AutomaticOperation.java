@@ -1,14 +1,13 @@
 package org.cellfile.subject.sheet;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.dossier.Sheet.Panel;
+import org.cellfile.dossier.Text;
 import org.cellfile.dossier.Words;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
@@ -17,7 +16,6 @@ import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
 import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.safeguard.Guarding;
-import org.cellfile.subject.safeguard.SafeguardChapters;
 
 /**
  * The sheet for starting and running in automatic mode. The plant adds steps of its own; hazards, checks and prohibitions come
@@ -55,29 +53,32 @@ public record AutomaticOperation(
                 postAt.characters(),
                 List.of(
                         new Panel(Kind.HAZARD, words.get("hazards"), false, hazards(zones)),
-                        new Panel(Kind.ACTION, words.get("before"), true, before(words, safeguards)),
-                        new Panel(Kind.ACTION, words.get("start"), true, texts(start)),
+                        new Panel(Kind.ACTION, words.get("start"), true, starting(words, safeguards)),
                         new Panel(Kind.INFORMATION, words.get("running"), false, running(words)),
-                        new Panel(Kind.PROHIBITION, words.get("never"), false, never(safeguards)),
+                        new Panel(Kind.PROHIBITION, words.get("never"), false, never(words, identity)),
                         new Panel(Kind.EMERGENCY, words.get("emergency"), true, emergency(words, identity))),
                 foot(words, identity));
     }
 
     private static List<String> hazards(List<ZoneExtent> zones) {
         return zones.stream()
-                .map(zone -> zone.zone().name().characters() + ": "
-                        + zone.zone().hazard().characters())
+                .map(zone -> Text.capital(zone.zone().hazard().characters()))
                 .toList();
     }
 
-    private List<String> before(Words words, List<Guarding> safeguards) {
-        List<String> lines = texts(beforeStart);
-        lines.add(words.get("before-look"));
-        byKind(safeguards)
-                .forEach((kind, ofKind) -> lines.add(words.get(
-                        "before-check",
-                        tags(ofKind),
-                        SafeguardChapters.words(ofKind.get(0)).get("shift-check"))));
+    private List<String> starting(Words words, List<Guarding> safeguards) {
+        List<String> lines = new ArrayList<>();
+        lines.add(words.get("start-nobody"));
+        String doors = safeguards.stream()
+                .filter(guarding -> guarding.safeguard().kind().closedByHand())
+                .map(Guarding::tag)
+                .collect(Collectors.joining(", "));
+        if (!doors.isEmpty()) {
+            lines.add(words.get("start-closed", doors));
+        }
+        lines.add(words.get("start-check"));
+        lines.addAll(texts(beforeStart));
+        lines.addAll(texts(start));
         return lines;
     }
 
@@ -89,10 +90,8 @@ public record AutomaticOperation(
         return lines;
     }
 
-    private static List<String> never(List<Guarding> safeguards) {
-        return byKind(safeguards).values().stream()
-                .map(ofKind -> SafeguardChapters.words(ofKind.get(0)).get("never"))
-                .toList();
+    private List<String> never(Words words, Identity identity) {
+        return List.of(words.get("never-reach"), words.get("never-report", identity.nameOf(responsible)));
     }
 
     private static List<String> emergency(Words words, Identity identity) {
@@ -101,8 +100,8 @@ public record AutomaticOperation(
                 words.get(
                         "emergency-call",
                         identity.facts().emergencyPhone().characters(),
-                        identity.facts().name().characters()),
-                words.get("emergency-trapped"));
+                        identity.facts().name().characters(),
+                        identity.facts().site().characters()));
     }
 
     private List<Fact> foot(Words words, Identity identity) {
@@ -116,19 +115,7 @@ public record AutomaticOperation(
                     words.get("foot-checksum", robot.tag().characters()),
                     robot.controller().checksum().characters()));
         }
-        foot.add(new Fact(words.get("foot-post"), postAt.characters()));
         return foot;
-    }
-
-    /** In the order in which each kind first stands in the cell's files. */
-    private static Map<String, List<Guarding>> byKind(List<Guarding> safeguards) {
-        return safeguards.stream()
-                .collect(Collectors.groupingBy(
-                        guarding -> guarding.safeguard().kind().id(), LinkedHashMap::new, Collectors.toList()));
-    }
-
-    private static String tags(List<Guarding> safeguards) {
-        return safeguards.stream().map(Guarding::tag).collect(Collectors.joining(", "));
     }
 
     private static List<String> texts(List<Stated<String>> stated) {

@@ -34,15 +34,18 @@ public final class ConditionStatistics implements Recomputed {
     private final List<Derived> time;
     private final List<Derived> distance;
 
-    ConditionStatistics(StopCondition condition, PositioningStandard standard) {
+    /**
+     * @param number of the condition within its test, from 1
+     */
+    ConditionStatistics(StopCondition condition, int number, PositioningStandard standard) {
         this.condition = condition;
         this.standard = standard;
-        this.time = statistics("time", "t", Run::time, TIME);
-        this.distance = statistics("distance", "s", Run::distance, LENGTH);
+        this.time = statistics("time", "t", number, Run::time, TIME);
+        this.distance = statistics("distance", "s", number, Run::distance, LENGTH);
     }
 
     private List<Derived> statistics(
-            String what, String symbol, Function<Run, Stated<Quantity>> reading, Rounding rounding) {
+            String what, String symbol, int number, Function<Run, Stated<Quantity>> reading, Rounding rounding) {
         List<Term> readings = condition.runs().stream()
                 .map(reading)
                 .<Term>map(stated -> new Given(symbol + "_i", "stopping " + what + " of each run", stated))
@@ -74,7 +77,7 @@ public final class ConditionStatistics implements Recomputed {
         Derived governing = derived(
                 "governing-" + what,
                 "governing stopping " + what + " of the condition",
-                symbol + "_g",
+                symbol + "_g" + number,
                 clause,
                 Greatest.of(highest, meanPlusThree),
                 rounding);

@@ -35,9 +35,9 @@ public final class StopEvidence implements Recomputed {
     public StopEvidence(StopTest test, Optional<Instrument> instrument, PositioningStandard standard) {
         this.test = test;
         this.instrument = instrument;
-        this.conditions = test.conditions().stream()
-                .map(condition -> new ConditionStatistics(condition, standard))
-                .toList();
+        List<ConditionStatistics> each = new ArrayList<>();
+        test.conditions().forEach(condition -> each.add(new ConditionStatistics(condition, each.size() + 1, standard)));
+        this.conditions = List.copyOf(each);
         String clause = standard.deviations().reference().clause().toString();
         this.time =
                 governing("time", "t_2", clause, ConditionStatistics::time, Rounding.up(Quantity.seconds("0.0001")));

@@ -16,6 +16,7 @@ import org.cellfile.dossier.Block.Facts;
 import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Text;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
@@ -67,7 +68,7 @@ public final class StoppingChapter {
         blocks.add(summary(evidence));
         evidence.derived().forEach(derived -> blocks.add(Workings.of(derived, evidence.recorded())));
         evidence.conditions().forEach(condition -> blocks.add(condition(evidence, condition)));
-        return new Section(evidence.tag(), capital(test.name().characters()), blocks);
+        return new Section(evidence.tag(), Text.capital(test.name().characters()), blocks);
     }
 
     private static Table summary(StopEvidence evidence) {
@@ -107,7 +108,7 @@ public final class StoppingChapter {
                 new Fact("Triggered by", condition.trigger().characters()))));
         blocks.add(runs(condition));
         blocks.add(chart(evidence, statistics));
-        statistics.derived().forEach(derived -> blocks.add(Workings.of(derived, statistics.recorded())));
+        blocks.add(Workings.rows("Statistics, recomputed from the runs", statistics.derived(), statistics.recorded()));
         return new Section(statistics.tag(), "Condition " + condition.name().characters(), blocks);
     }
 
@@ -166,9 +167,5 @@ public final class StoppingChapter {
 
     private static void put(Map<String, Object> data, String name, Optional<Quantity> value) {
         value.ifPresent(quantity -> data.put(name, quantity.coherent()));
-    }
-
-    private static String capital(String text) {
-        return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 }

@@ -1,9 +1,7 @@
-<#assign total = 0>
-<#list block.columns as column><#assign total = total + column.share></#list>
 <div class="table<#if block.rows?size lte 8> short</#if>">
 <#if block.caption?has_content><p class="caption">${block.caption}</p></#if>
 <table class="grid">
-<colgroup><#list block.columns as column><col style="width: ${(column.share * 100 / total)?string("0.##")}%"/></#list></colgroup>
+<colgroup><#list widths(block) as width><col style="width: ${width?string("0.##")}%"/></#list></colgroup>
 <thead><tr>
 <#list block.columns as column>
   <th scope="col"<#if column.figures> class="figures"</#if>>${column.title}</th>

@@ -1,9 +1,10 @@
 <div class="working" id="working-${block.tag}">
   <p class="working-tag">${block.tag}</p>
-  <p class="working-name">${block.name}<#if block.clause?has_content><span class="clause">${block.clause}</span></#if></p>
+  <p class="working-name">${block.name?cap_first}<#if block.clause?has_content><span class="clause">${block.clause}</span></#if></p>
   <div class="sum">
-    <p class="formula">${block.symbol} = ${block.formula}</p>
-    <#if block.figures?has_content && block.figures != block.formula><p class="step">= ${block.figures}</p></#if>
+    <#-- a line is left out when it would say no more than the one after it -->
+    <#if block.formula != block.symbol><p class="formula">${block.symbol} = ${block.formula}</p></#if>
+    <#if block.figures?has_content && block.figures != block.formula && block.figures != block.result><p class="step">= ${block.figures}</p></#if>
     <#if block.result?has_content>
     <#if block.rounded?has_content>
     <p class="step">= ${block.result}</p>
@@ -21,7 +22,7 @@
     <thead><tr><th scope="col">${words["working.symbol"]}</th><th scope="col" class="figures">${words["working.value"]}</th><th scope="col">${words["working.name"]}</th><th scope="col">${words["working.origin"]}</th></tr></thead>
     <tbody>
     <#list block.steps as step>
-    <tr><td class="symbol">${step.symbol}</td><td class="figures">${step.value}</td><td>${step.name}</td><td class="origin<#if step.origin?matches(r"\S+")> position</#if>"><#if workings[step.origin]??><a class="to-working" href="#working-${step.origin}" title="${words['working.see']} ${step.origin}"><span class="to-tag">${step.origin}</span> <span class="to-page" href="#working-${step.origin}"></span></a><#else>${step.origin}</#if></td></tr>
+    <tr><td class="symbol">${step.symbol}</td><td class="figures">${step.value}</td><td>${step.name}</td><#assign tag = step.origin?remove_beginning("derived: ")><td<#if tag?matches(r"\S+")> class="position"</#if>><#if workings[tag]??><a href="#working-${tag}" title="${words['working.see']} ${tag}"><span class="to-tag">${tag}</span> <span class="to-page" href="#working-${tag}"></span></a><#else>${step.origin}</#if></td></tr>
     </#list>
     </tbody>
   </table>

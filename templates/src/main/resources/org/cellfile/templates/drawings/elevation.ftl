@@ -94,8 +94,8 @@
 <#-- The tag of the safeguard, standing clear of the line of the required distance. -->
 <#macro tag plan y name>
   <#local width = [[name?length, 30]?min * 6.4 + 6, plan.guard]?min high = (name?length gt 30)?then(25, 13)>
-  <#if name?has_content><rect x="${n(plan.guard + 13 - width)}" y="${n(y - 9 - high)}" width="${n(width)}" height="${high}" fill="#fff"/></#if>
-  <@tagLines x=plan.guard + 10 y=y - 12 name=name anchor="end" room=plan.guard/>
+  <#if name?has_content><rect x="${n(plan.guard + 8 - width)}" y="${n(y - 9 - high)}" width="${n(width)}" height="${high}" fill="#fff"/></#if>
+  <@tagLines x=plan.guard + 5 y=y - 12 name=name anchor="end" room=plan.guard/>
 </#macro>
 
 <#-- The whole drawing: floor, zone, distances; the safeguard is the nested content. -->

@@ -4,7 +4,7 @@
 <#import "/drawings/elevation.ftl" as e>
 <#function figure value unit><#return value?string((unit == "s")?then("0.000#", "0.###")) + " " + unit></#function>
 <#assign lines = []>
-<#list [["mean", "mean"], ["highest", "highest"], ["meanPlus3s", "mean + 3 s"], ["carried", "carried on"]] as known>
+<#list [["mean", "mean"], ["highest", "highest"], ["meanPlus3s", "mean + 3 σ"], ["carried", "carried on"]] as known>
   <#if data[known[0]]??><#assign lines = lines + [{"value": data[known[0]], "words": known[1], "key": known[0]}]></#if>
 </#list>
 <#assign values = data.runs + lines?map(each -> each.value)>
@@ -26,7 +26,7 @@
   <@e.text x=left y=14 fit=570 bold=true>${data.title!""}</@e.text>
   <#list 0..((last - first) / step)?round as i>
     <#assign y = place(first + i * step, first, last)>
-    <@e.line x1=left y1=y x2=right y2=y width=0.25/>
+    <@e.line x1=left y1=y x2=right y2=y width=0.6 dash="0.6 3"/>
     <@e.text x=left - 7 y=y + 3.6 anchor="end" fit=54>${(first + i * step)?string(digits)}</@e.text>
   </#list>
   <@e.text x=left - 7 y=top - 10 anchor="end">${data.unit}</@e.text>

@@ -60,22 +60,22 @@ table.facts td { padding: 1.1mm 0; font-weight: bold; white-space: pre-line; }
 table.grid, table.steps { width: 100%; table-layout: fixed; -fs-table-paginate: paginate; margin-bottom: 5mm; }
 table.grid tr, table.steps tr { page-break-inside: avoid; }
 table.grid th, table.steps th { font-size: 8pt; font-weight: bold; line-height: 1.3; vertical-align: bottom; padding: 1mm 3mm 1.2mm 0; border-bottom: 1pt solid #000; }
-table.grid td, table.steps td { font-size: 8.5pt; line-height: 1.35; padding: 1.2mm 3mm 1.2mm 0; border-bottom: 0.4pt solid #777; white-space: pre-line; }
+table.grid td, table.steps td { font-size: 8.5pt; line-height: 1.35; padding: 0.9mm 3mm 0.9mm 0; border-bottom: 0.4pt solid #777; white-space: pre-line; }
 table.grid th.figures, table.grid td.figures, table.steps th.figures, table.steps td.figures { text-align: right; padding-right: 5mm; }
 
 /* Workings */
-.working { page-break-inside: avoid; border-top: 1.6pt solid #000; padding-top: 2.2mm; margin-top: 6mm; margin-bottom: 7mm; }
+.working { page-break-inside: avoid; border-top: 1.6pt solid #000; padding-top: 2mm; margin-top: 5mm; margin-bottom: 6mm; }
 .working-tag { font-family: "Liberation Mono"; font-size: 8.5pt; }
 .working-name { font-weight: bold; font-size: 10.5pt; }
 .clause { font-weight: normal; font-size: 8.5pt; padding-left: 3mm; }
-.sum { margin: 3.4mm 0 3.6mm 9mm; font-family: "Liberation Serif"; font-size: 13pt; line-height: 1.45; }
+.sum { margin: 2.6mm 0 2.8mm 9mm; font-family: "Liberation Serif"; font-size: 12.5pt; line-height: 1.4; }
 .step { padding-left: 6mm; }
-.outcome { font-weight: bold; font-family: "Liberation Sans"; font-size: 11.5pt; margin-top: 1mm; }
+.outcome { font-weight: bold; font-family: "Liberation Sans"; font-size: 11pt; margin-top: 0.6mm; }
 table.steps { margin-bottom: 2.4mm; }
 td.symbol { font-family: "Liberation Serif"; font-size: 10.5pt; }
 td.position { font-family: "Liberation Mono"; font-size: 7.5pt; }
 .to-tag { text-decoration: underline; }
-.to-page { display: inline-block; white-space: nowrap; }
+.to-page { display: inline-block; white-space: nowrap; font-family: "Liberation Sans"; }
 .to-page:before { content: "p. " target-counter(attr(href), page); }
 ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 .agreement { font-weight: bold; border-left: 2.4pt solid #000; padding-left: 2.6mm; }

@@ -25,7 +25,7 @@ td, th { text-align: left; vertical-align: top; font-weight: normal; }
 .page-number:before { content: counter(page); }
 .page-count:before { content: counter(pages); }
 .foot-draft { position: running(footdraft); font-size: 8pt; text-align: left; }
-.draft-mark { background-color: #000; color: #fff; font-weight: bold; letter-spacing: 0.6pt; padding: 0.4mm 1.6mm; }
+.draft-mark { background-color: #000; color: #fff; font-weight: bold; letter-spacing: 0.6pt; padding: 0.4mm 1.6mm; margin-right: 1.4mm; }
 .band { position: running(band); }
 .band svg, .drawing svg, .sign svg { display: block; }
 .band svg { width: 3.6mm; height: <#if label.page == "Letter">229mm<#else>247mm</#if>; }
