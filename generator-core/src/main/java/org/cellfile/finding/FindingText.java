@@ -1,7 +1,10 @@
 package org.cellfile.finding;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 
 /** Findings as text for people: a line that editors can jump from, the place, the reasons, and what to do. */
@@ -14,12 +17,15 @@ public final class FindingText {
 
     /** One finding. */
     public static List<String> lines(Finding finding) {
+        return lines(finding, finding.where().file().lines());
+    }
+
+    private static List<String> lines(Finding finding, List<String> source) {
         Span where = finding.where();
         List<String> lines = new ArrayList<>();
         lines.add(where.position() + ": " + finding.severity().word() + ": " + finding.sentence() + " [" + finding.id()
                 + "]");
         String gutter = " ".repeat(String.valueOf(where.line()).length());
-        List<String> source = where.file().lines();
         if (where.length() > 0 && where.line() <= source.size()) {
             excerpt(source.get(where.line() - 1), where, gutter, lines);
         }
@@ -52,8 +58,10 @@ public final class FindingText {
     /** All findings, a blank line between them, and how many there are of each severity. */
     public static String of(List<Finding> findings) {
         StringBuilder text = new StringBuilder();
+        Map<SourceFile, List<String>> sources = new HashMap<>();
         for (Finding finding : findings) {
-            lines(finding).forEach(line -> text.append(line).append('\n'));
+            List<String> source = sources.computeIfAbsent(finding.where().file(), SourceFile::lines);
+            lines(finding, source).forEach(line -> text.append(line).append('\n'));
             text.append('\n');
         }
         return text.toString();

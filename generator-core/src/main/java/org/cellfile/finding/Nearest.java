@@ -8,12 +8,16 @@ import java.util.stream.Collectors;
 /** The known word nearest to one that is not known. */
 public final class Nearest {
 
+    /** A longer word is no slip of a known one, and comparing it would cost time and memory without end. */
+    private static final int LONGEST = 100;
+
     private Nearest() {}
 
     /** The nearest word, if one is near enough to have been meant. */
     public static Optional<String> to(String word, Collection<String> known) {
-        int reach = Math.max(2, word.length() / 3);
+        int reach = Math.min(word.length() - 1, Math.max(2, word.length() / 3));
         return known.stream()
+                .filter(candidate -> Math.abs(candidate.length() - word.length()) <= reach && word.length() <= LONGEST)
                 .filter(candidate -> distance(word, candidate) <= reach)
                 .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
                         .thenComparing(Comparator.naturalOrder()));
@@ -23,6 +27,7 @@ public final class Nearest {
     public static String listed(String word, Collection<String> known) {
         String all = known.stream().sorted().collect(Collectors.joining("`, `", "`", "`"));
         return to(word, known)
+                .filter(near -> known.size() > 1)
                 .map(near -> "`" + near + "` is nearest; all: " + all)
                 .orElse(all);
     }

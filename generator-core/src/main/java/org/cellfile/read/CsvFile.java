@@ -12,6 +12,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Unit;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
@@ -36,6 +37,9 @@ public final class CsvFile {
     private final List<Map<String, Stated<Quantity>>> rows = new ArrayList<>();
     private final Findings findings;
 
+    /** The number of the row before. */
+    private int before;
+
     private CsvFile(SourceFile file, Findings findings) {
         this.file = file;
         this.findings = findings;
@@ -55,9 +59,20 @@ public final class CsvFile {
         CsvFile csv = new CsvFile(file, findings);
         List<String> lines = file.lines();
         String head = lines.isEmpty() ? "" : lines.get(0);
-        csv.units(head, columns).ifPresent(units -> {
+        Optional<Map<String, String>> named = csv.units(head, columns);
+        if (named.isEmpty()) {
+            // Runs were taken, though they cannot be read: that is said once, not again as a want of runs.
+            lines.stream()
+                    .skip(1)
+                    .filter(line -> !line.isBlank())
+                    .limit(MOST_ROWS)
+                    .forEach(line -> csv.rows.add(Map.of()));
+        }
+        named.ifPresent(units -> {
             for (int i = 1; i < lines.size() && i <= MOST_ROWS; i++) {
-                csv.row(i + 1, lines.get(i), units, columns);
+                if (!lines.get(i).isBlank()) {
+                    csv.rows.add(csv.row(i + 1, lines.get(i), units, columns));
+                }
             }
             if (lines.size() > MOST_ROWS + 1) {
                 csv.refuse(ROW, new Span(file, MOST_ROWS + 2, 1, 0), "more than " + MOST_ROWS + " rows stand here", "");
@@ -79,7 +94,7 @@ public final class CsvFile {
             }
         }
         if (good && units.keySet().containsAll(columns.keySet())) {
-            return Optional.of(units);
+            return known(head, units, columns) ? Optional.of(units) : Optional.empty();
         }
         StringBuilder due = new StringBuilder(COUNTER);
         columns.forEach((name, dimension) -> due.append(',')
@@ -95,44 +110,73 @@ public final class CsvFile {
         return Optional.empty();
     }
 
-    private void row(int line, String text, Map<String, String> units, Map<String, Dimension> columns) {
-        if (text.isBlank()) {
-            return;
+    /** True when each column is in a unit of what it holds; otherwise that is reported. */
+    private boolean known(String head, Map<String, String> units, Map<String, Dimension> columns) {
+        boolean known = true;
+        for (Map.Entry<String, String> column : units.entrySet()) {
+            Dimension due = columns.getOrDefault(column.getKey(), Dimension.NONE);
+            List<String> fitting = Unit.written(due).stream().map(Unit::symbol).toList();
+            if (!fitting.contains(column.getValue())) {
+                known = false;
+                refuse(
+                        HEAD,
+                        new Span(
+                                file,
+                                1,
+                                head.indexOf("[" + column.getValue() + "]") + 2,
+                                column.getValue().length()),
+                        "`" + column.getValue() + "` is not a unit of " + due.words() + ", which `" + column.getKey()
+                                + "` is",
+                        "write one of `" + String.join("`, `", fitting) + "`");
+            }
         }
+        return known;
+    }
+
+    /** One row; without values when it cannot be read, so that the rows after it keep their numbers. */
+    private Map<String, Stated<Quantity>> row(
+            int line, String text, Map<String, String> units, Map<String, Dimension> columns) {
         String[] cells = text.split(",", -1);
-        Span whole = new Span(file, line, 1, text.codePointCount(0, text.length()));
+        int due = before + 1;
+        before = due;
         if (cells.length != units.size() + 1) {
             refuse(
                     ROW,
-                    whole,
-                    "this row holds " + cells.length + " cells, and the head names " + (units.size() + 1),
+                    new Span(file, line, 1, text.codePointCount(0, text.length())),
+                    "this row holds " + cells.length + (cells.length == 1 ? " cell" : " cells")
+                            + ", and the head names " + (units.size() + 1),
                     "separate the cells by commas and the decimals by a point");
-            return;
+            return Map.of();
         }
-        if (!cells[0].strip().equals(String.valueOf(rows.size() + 1))) {
+        String number = cells[0].strip();
+        if (!number.equals(String.valueOf(due))) {
             refuse(
                     ROW,
-                    new Span(file, line, 1, cells[0].length()),
-                    "this row is numbered `" + cells[0].strip() + "`, and " + (rows.size() + 1) + " is due",
+                    new Span(file, line, 1, cells[0].codePointCount(0, cells[0].length())),
+                    "this row is numbered `" + number + "`, and " + due + " is due",
                     "list every run in the order taken; a run left out must not be hidden");
-            return;
+            before = number.matches("\\d{1,6}") ? Integer.parseInt(number) : due;
         }
         Map<String, Stated<Quantity>> row = new LinkedHashMap<>();
-        int column = cells[0].length() + 2;
+        int column = cells[0].codePointCount(0, cells[0].length()) + 2;
         int i = 1;
         for (Map.Entry<String, String> unit : units.entrySet()) {
             String cell = cells[i++];
-            String number = cell.strip();
+            String reading = cell.strip();
             int indent = cell.length() - cell.stripLeading().length();
-            Span where = new Span(file, line, column + indent, number.length());
+            Span where = new Span(file, line, column + indent, reading.codePointCount(0, reading.length()));
             String key = unit.getKey();
-            Written<String> written =
-                    new Written<>(number + " " + unit.getValue(), where, number + " " + unit.getValue());
-            WrittenQuantity.read(written, key, Optional.ofNullable(columns.get(key)), false, findings)
-                    .ifPresent(quantity -> row.put(key, quantity));
-            column += cell.length() + 1;
+            if (reading.isEmpty()) {
+                refuse(ROW, where, "`" + key + "` is empty in run " + number, "write what was read at the instrument");
+            } else {
+                Written<String> written =
+                        new Written<>(reading + " " + unit.getValue(), where, reading + " " + unit.getValue());
+                WrittenQuantity.read(written, key, Optional.ofNullable(columns.get(key)), false, findings)
+                        .ifPresent(quantity -> row.put(key, quantity));
+            }
+            column += cell.codePointCount(0, cell.length()) + 1;
         }
-        rows.add(row);
+        return row;
     }
 
     private void refuse(FindingId id, Span where, String sentence, String help) {

@@ -51,6 +51,8 @@ public final class Reading {
     private final Map<String, SourceFile> tables = new TreeMap<>();
     private final Set<String> tablesNamed = new TreeSet<>();
     private final List<SourceFile> sources = new ArrayList<>();
+    private final List<Section> sections = new ArrayList<>();
+    private boolean complete = true;
 
     private Reading(Findings findings) {
         this.findings = findings;
@@ -62,12 +64,17 @@ public final class Reading {
         return new Section(name, where, List.of(), new Reading(new Findings()));
     }
 
-    /** A cell's top keys and the files they came from. */
+    /**
+     * A cell's top keys and the files they came from.
+     *
+     * @param files empty when one of them could not be read: what it holds would only be reported as missing
+     */
     public record Sources(Section top, List<SourceFile> files, Reading reading) {
 
         /** Reports references that lead nowhere and files nobody named; to be called when all was read. */
         public void finish() {
             top.close();
+            reading.sections.forEach(Section::reportKeys);
             reading.tags.resolve();
             reading.unnamed();
         }
@@ -85,7 +92,8 @@ public final class Reading {
             }
         }
         SourceFile first = reading.sources.isEmpty() ? SourceFile.unread(".") : reading.sources.get(0);
-        if (top.isEmpty() && findings.sorted().isEmpty()) {
+        if (top.isEmpty() && reading.complete) {
+            reading.complete = false;
             findings.add(Finding.refuses(
                     NOTHING,
                     "",
@@ -94,11 +102,15 @@ public final class Reading {
                     "name the folder that holds the cell's files, by custom src/main/cell"));
         }
         return new Sources(
-                new Section("the cell's files", first.whole(), top.values(), reading), reading.sources, reading);
+                new Section("the cell's files", first.whole(), top.values(), reading),
+                reading.complete ? reading.sources : List.of(),
+                reading);
     }
 
     private void merge(SourceFile file, Map<String, Node.Pair> top) {
-        YamlFile.read(file, findings).ifPresent(mapping -> {
+        Optional<Node.Mapping> content = YamlFile.read(file, findings);
+        complete &= content.isPresent();
+        content.ifPresent(mapping -> {
             version(mapping);
             for (Node.Pair pair : mapping.pairs()) {
                 String key = pair.key().text();
@@ -107,6 +119,7 @@ public final class Reading {
                 }
                 Node.Pair before = top.putIfAbsent(key, pair);
                 if (before != null) {
+                    complete = false;
                     findings.add(Finding.refuses(
                             TWO_FILES,
                             "",
@@ -132,6 +145,7 @@ public final class Reading {
                     "begin it with `cellfile: 1`"));
         } else if (!(version.get().value() instanceof Node.Scalar scalar
                 && scalar.text().equals(VERSION_READ))) {
+            complete = false;
             findings.add(Finding.refuses(
                     VERSION,
                     "",
@@ -144,7 +158,7 @@ public final class Reading {
     private Optional<SourceFile> file(World.Entry entry) {
         SourceFile unread = SourceFile.unread(entry.path());
         if (!entry.inside()) {
-            refuse(
+            unreadable(
                     OUTSIDE,
                     unread.whole(),
                     "this is a link that leads out of the cell's folder, and it was not opened",
@@ -152,7 +166,7 @@ public final class Reading {
             return Optional.empty();
         }
         if (entry.size() > LARGEST) {
-            refuse(
+            unreadable(
                     TOO_LARGE,
                     unread.whole(),
                     "the file holds " + entry.size() + " bytes, more than the " + LARGEST + " that are read",
@@ -165,7 +179,7 @@ public final class Reading {
                 return file;
             });
         } catch (IOException failed) {
-            refuse(
+            unreadable(
                     UNREADABLE,
                     unread.whole(),
                     "the file could not be read: " + failed.getMessage(),
@@ -186,10 +200,10 @@ public final class Reading {
         if (result.isError()) {
             List<String> before = (text + "x").lines().toList();
             String last = before.get(before.size() - 1);
-            refuse(
+            unreadable(
                     NOT_UTF8,
                     new Span(SourceFile.unread(path), before.size(), last.codePointCount(0, last.length()), 0),
-                    "the bytes here are not text in UTF-8",
+                    "byte " + (in.position() + 1) + " of the file is not text in UTF-8",
                     "save the file as UTF-8; in other encodings a decimal or a unit can change unseen");
             return Optional.empty();
         }
@@ -234,7 +248,13 @@ public final class Reading {
         return tags;
     }
 
-    private void refuse(FindingId id, Span where, String sentence, String help) {
+    /** Notes a section, whose keys are looked at when all was read. */
+    void opened(Section section) {
+        sections.add(section);
+    }
+
+    private void unreadable(FindingId id, Span where, String sentence, String help) {
+        complete = false;
         findings.add(Finding.refuses(id, "", where, sentence, help));
     }
 }

@@ -39,7 +39,9 @@ public final class Section {
     private final Span where;
     private final Map<String, Node.Pair> pairs = new LinkedHashMap<>();
     private final Set<String> asked = new TreeSet<>();
+    private final Set<String> missing = new TreeSet<>();
     private final Reading reading;
+    private boolean closed;
 
     Section(String name, Node.Mapping mapping, Reading reading) {
         this(name, mapping.where(), mapping.pairs(), reading);
@@ -50,6 +52,12 @@ public final class Section {
         this.where = where;
         this.reading = reading;
         pairs.forEach(pair -> this.pairs.put(pair.key().text(), pair));
+        reading.opened(this);
+    }
+
+    /** The tag of what it describes, so that people recognise it; its key when it has none. */
+    private String label() {
+        return pairs.containsKey("tag") && pairs.get("tag").value() instanceof Node.Scalar tag ? tag.text() : name;
     }
 
     /** Where it begins. */
@@ -91,7 +99,7 @@ public final class Section {
                 UNKNOWN_WORD,
                 text.where(),
                 "`" + key + "` is `" + text.characters() + "`, which has no meaning here",
-                "one of " + Nearest.listed(text.characters(), words));
+                "words that have: " + Nearest.listed(text.characters(), words));
         return missing(key);
     }
 
@@ -112,15 +120,15 @@ public final class Section {
                 .orElseGet(() -> missing(key));
     }
 
-    /** Quantities of any dimension under names that are not known yet. */
+    /** Quantities of any dimension under names that are not known yet; one that cannot be read is missing, and its name is kept. */
     public Map<String, Stated<Quantity>> quantities() {
         Map<String, Stated<Quantity>> quantities = new LinkedHashMap<>();
         pairs.forEach((key, pair) -> {
             asked.add(key);
-            filled(key, pair)
+            Optional<Stated<Quantity>> read = filled(key, pair)
                     .flatMap(node -> scalar(key, node))
-                    .flatMap(text -> WrittenQuantity.read(text, key, Optional.empty(), true, reading.findings()))
-                    .ifPresent(quantity -> quantities.put(key, quantity));
+                    .flatMap(text -> WrittenQuantity.read(text, key, Optional.empty(), true, reading.findings()));
+            quantities.put(key, read.orElseGet(() -> missing(key)));
         });
         return quantities;
     }
@@ -211,9 +219,7 @@ public final class Section {
     /** A list of texts; at least one. */
     public List<Stated<String>> texts(String key) {
         List<Stated<String>> texts = due(key).map(node -> texts(key, node)).orElseGet(List::of);
-        if (texts.isEmpty() && pairs.containsKey(key)) {
-            noValue(key, pairs.get(key));
-        }
+        reportEmpty(key);
         return texts;
     }
 
@@ -233,9 +239,7 @@ public final class Section {
     /** A list of sections; at least one. */
     public List<Section> list(String key) {
         List<Section> sections = due(key).map(node -> sections(key, node)).orElseGet(List::of);
-        if (sections.isEmpty() && pairs.containsKey(key)) {
-            noValue(key, pairs.get(key));
-        }
+        reportEmpty(key);
         return sections;
     }
 
@@ -250,6 +254,15 @@ public final class Section {
             section(key, item).ifPresent(sections::add);
         }
         return sections;
+    }
+
+    private void reportEmpty(String key) {
+        Node.Pair pair = pairs.get(key);
+        if (pair != null
+                && pair.value() instanceof Node.Sequence sequence
+                && sequence.items().isEmpty()) {
+            noValue(key, pair);
+        }
     }
 
     private List<Node> items(String key, Node node) {
@@ -284,19 +297,42 @@ public final class Section {
         return path.value().flatMap(given -> reading.csv(path, columns));
     }
 
-    /** Reports the keys nobody asked for. Call it when all that the section may hold was asked for. */
+    /** Says that all that the section may hold was asked for; any other key in it is then reported. */
     public void close() {
-        for (Node.Pair pair : pairs.values()) {
-            String key = pair.key().text();
-            if (!asked.contains(key)) {
-                refuse(
-                        UNKNOWN_KEY,
-                        pair.key().where(),
-                        "`" + key + "` is not a key of `" + name + "`",
+        closed = true;
+    }
+
+    /**
+     * Reports the keys that are missing and those nobody asked for, a mistyped key once. To be called when everything was read,
+     * since a key that is asked for later must not pass for a mistyped one.
+     */
+    void reportKeys() {
+        Set<String> unknown = new TreeSet<>(pairs.keySet());
+        unknown.removeAll(asked);
+        for (String key : missing) {
+            Optional<String> mistyped = Nearest.to(key, unknown);
+            if (mistyped.isPresent()) {
+                unknown.remove(mistyped.get());
+                unknown(mistyped.get(), "`" + key + "` is nearest, and it is missing");
+            } else {
+                refuse(MISSING_KEY, where, "`" + key + "` is missing in `" + label() + "`", "write it");
+            }
+        }
+        if (closed) {
+            for (String key : unknown) {
+                unknown(
+                        key,
                         Nearest.to(key, asked)
                                 .map(near -> "`" + near + "` is the nearest key that is")
                                 .orElse("keys that are: `" + String.join("`, `", asked) + "`"));
             }
+        }
+    }
+
+    private void unknown(String key, String help) {
+        Node.Pair pair = pairs.get(key);
+        if (pair != null) {
+            refuse(UNKNOWN_KEY, pair.key().where(), "`" + key + "` is not a key of `" + label() + "`", help);
         }
     }
 
@@ -309,17 +345,10 @@ public final class Section {
         asked.add(key);
         Node.Pair pair = pairs.get(key);
         if (pair == null) {
-            refuse(MISSING_KEY, where, "`" + key + "` is missing in `" + name + "`" + mistyped(key), "write it");
+            missing.add(key);
             return Optional.empty();
         }
         return filled(key, pair);
-    }
-
-    private String mistyped(String key) {
-        return Nearest.to(key, pairs.keySet())
-                .filter(near -> !asked.contains(near))
-                .map(near -> ", where `" + near + "` is written")
-                .orElse("");
     }
 
     private Optional<Node> may(String key) {

@@ -2,9 +2,11 @@ package org.cellfile.read;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -26,6 +28,8 @@ final class Tags {
     private final Map<String, Named> named = new TreeMap<>();
     private final Map<String, Named> bySkeleton = new HashMap<>();
     private final List<Named> references = new ArrayList<>();
+    private final Set<String> refused = new HashSet<>();
+    private final Set<String> nameless = new HashSet<>();
     private final Findings findings;
 
     Tags(Findings findings) {
@@ -34,9 +38,13 @@ final class Tags {
 
     /** A thing of the cell gets its tag. */
     void define(String sort, Stated<String> stated) {
+        if (stated.value().isEmpty()) {
+            nameless.add(sort);
+        }
         stated.value().ifPresent(tag -> {
             Named one = new Named(sort, stated);
             if (!wellFormed(tag, stated)) {
+                refused.add(tag);
                 return;
             }
             Named same = named.putIfAbsent(tag, one);
@@ -123,13 +131,14 @@ final class Tags {
                         .filter(entry -> entry.getValue().sort.equals(reference.sort))
                         .map(Map.Entry::getKey)
                         .toList();
+                if (ofSort.isEmpty() || refused.contains(tag) || nameless.contains(reference.sort)) {
+                    continue; // the thing it means may be one whose own tag was refused, and that was said there
+                }
                 refuse(
                         UNKNOWN,
                         reference.tag,
                         "there is no " + reference.sort + " `" + tag + "`",
-                        ofSort.isEmpty()
-                                ? "no " + reference.sort + " is described in this cell"
-                                : "described in this cell: " + Nearest.listed(tag, ofSort));
+                        "described in this cell: " + Nearest.listed(tag, ofSort));
             } else if (!meant.sort.equals(reference.sort)) {
                 refuse(
                         ANOTHER_SORT,

@@ -58,7 +58,7 @@ final class WrittenQuantity {
                     "write digits, a point for the decimals, a space and the unit, as in " + example);
         }
         String rest = matcher.group(3);
-        if (rest.matches("[.,'\\d].*")) {
+        if (rest.matches("([.,'\\d-]|[eE][+-]?\\d).*")) {
             return refuse(
                     findings,
                     NOT_A_NUMBER,

@@ -3,13 +3,19 @@ package org.cellfile.read;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
+import org.jspecify.annotations.Nullable;
 import org.yaml.snakeyaml.LoaderOptions;
 import org.yaml.snakeyaml.Yaml;
 import org.yaml.snakeyaml.error.Mark;
@@ -23,6 +29,7 @@ import org.yaml.snakeyaml.events.MappingStartEvent;
 import org.yaml.snakeyaml.events.NodeEvent;
 import org.yaml.snakeyaml.events.ScalarEvent;
 import org.yaml.snakeyaml.events.SequenceStartEvent;
+import org.yaml.snakeyaml.nodes.Tag;
 import org.yaml.snakeyaml.reader.ReaderException;
 
 /**
@@ -41,10 +48,13 @@ final class YamlFile {
     /** No description of a cell needs more; a file that does is broken or hostile. */
     private static final int DEEPEST = 16;
 
+    private static final Pattern HIDDEN_LINE_END = Pattern.compile("[\\x85\\u2028\\u2029]");
+
     private final SourceFile file;
     private final Findings findings;
     private final Deque<Open> open = new ArrayDeque<>();
     private Optional<Node> root = Optional.empty();
+    private boolean refused;
     private boolean stopped;
 
     private YamlFile(SourceFile file, Findings findings) {
@@ -58,6 +68,7 @@ final class YamlFile {
         private final boolean mapping;
         private final List<Node> items = new ArrayList<>();
         private final List<Node.Pair> pairs = new ArrayList<>();
+        private final Map<String, Node.Scalar> keys = new HashMap<>();
         private Optional<Node.Scalar> key = Optional.empty();
         private boolean keyRefused;
 
@@ -67,9 +78,12 @@ final class YamlFile {
         }
     }
 
-    /** The file's top mapping; empty when it could not be read, which was then reported. */
+    /** The file's top mapping; empty when any of it could not be read, which was then reported. */
     static Optional<Node.Mapping> read(SourceFile file, Findings findings) {
         YamlFile reading = new YamlFile(file, findings);
+        if (reading.hiddenLineEnd()) {
+            return Optional.empty();
+        }
         try {
             LoaderOptions options = new LoaderOptions();
             options.setCodePointLimit(Integer.MAX_VALUE);
@@ -87,12 +101,7 @@ final class YamlFile {
                     "indent with spaces, two for each level, and put text that holds `: `, `#` or quotes in quotes");
             return Optional.empty();
         } catch (ReaderException broken) {
-            reading.refuse(
-                    SYNTAX,
-                    reading.spanAt(broken.getPosition()),
-                    "a character that cannot be printed stands here: U+"
-                            + String.format(java.util.Locale.ROOT, "%04X", broken.getCodePoint()),
-                    "delete it; it often comes along when text is copied from another program");
+            reading.unprintable(broken.getPosition(), broken.getCodePoint());
             return Optional.empty();
         } catch (YAMLException broken) {
             reading.refuse(SYNTAX, file.whole(), "this is not YAML: " + broken.getMessage(), "");
@@ -101,17 +110,36 @@ final class YamlFile {
         return reading.top();
     }
 
+    /** True when a character ends a line for YAML 1.1 and for no editor: places could not be told. It is reported. */
+    private boolean hiddenLineEnd() {
+        Matcher hidden = HIDDEN_LINE_END.matcher(file.text());
+        if (!hidden.find()) {
+            return false;
+        }
+        unprintable(
+                file.text().codePointCount(0, hidden.start()), hidden.group().codePointAt(0));
+        return true;
+    }
+
+    private void unprintable(int before, int codePoint) {
+        refuse(
+                SYNTAX,
+                spanAt(before),
+                "a character that cannot be printed stands here: U+" + String.format(Locale.ROOT, "%04X", codePoint),
+                "delete it; it often comes along when text is copied from another program");
+    }
+
     private Optional<Node.Mapping> top() {
         if (root.isEmpty()) {
             refuse(
                     EMPTY,
                     file.whole(),
-                    "this file is empty",
+                    "nothing is written in this file",
                     "delete it, or begin it with `cellfile: 1` and describe a part of the cell in it");
             return Optional.empty();
         }
         if (root.get() instanceof Node.Mapping mapping) {
-            return Optional.of(mapping);
+            return refused ? Optional.empty() : Optional.of(mapping);
         }
         refuse(
                 Section.WRONG_SORT,
@@ -124,20 +152,33 @@ final class YamlFile {
     private String problem(MarkedYAMLException broken) {
         String problem = broken.getProblem() == null ? "it cannot be read on" : broken.getProblem();
         String context = broken.getContext() == null ? "" : broken.getContext() + ", ";
+        String begun = span(broken.getContextMark(), 1).position();
         if (problem.contains("'\\t(TAB)'") || problem.contains("\\t")) {
             return "a tab stands where spaces are due";
+        }
+        if (problem.contains("expected <block end>")) {
+            return "this line is not indented like the ones it belongs to, which begin at " + begun;
+        }
+        if (problem.contains("mapping values are not allowed")) {
+            return "a colon stands where no key can end";
+        }
+        if (context.contains("quoted scalar") && problem.contains("end of stream")) {
+            return "the quote that opens at " + begun + " is never closed";
+        }
+        if (problem.startsWith("expected ',' or ")) {
+            return "the bracket that opens at " + begun + " is not closed before this";
         }
         return context + problem;
     }
 
     private void take(Event event) {
         if (event instanceof AliasEvent) {
-            notPlain(event, "an alias, which repeats another part of the file", "write the value here again");
+            notPlain(event, "an alias of another part of the file", "write the value here again");
         } else if (event instanceof NodeEvent node && node.getAnchor() != null) {
             notPlain(event, "an anchor `&" + node.getAnchor() + "`", "delete it and write each value where it is used");
         } else if (event instanceof ScalarEvent scalar) {
             if (scalar.getTag() != null) {
-                notPlain(event, "the type mark `" + scalar.getTag() + "`", "delete it; every value is read as written");
+                typeMark(event, scalar.getTag());
             } else {
                 add(new Node.Scalar(scalar.getValue(), span(event)));
             }
@@ -156,7 +197,7 @@ final class YamlFile {
 
     private void begin(CollectionStartEvent start) {
         if (start.getTag() != null) {
-            notPlain(start, "the type mark `" + start.getTag() + "`", "delete it; every value is read as written");
+            typeMark(start, start.getTag());
             return;
         }
         if (open.size() >= DEEPEST) {
@@ -194,16 +235,13 @@ final class YamlFile {
         } else if (key.text().equals("<<")) {
             refuse(NOT_PLAIN, key.where(), "a merge key `<<` stands here", "write the keys themselves");
         } else {
-            Optional<Node.Scalar> first = within.pairs.stream()
-                    .map(Node.Pair::key)
-                    .filter(other -> other.text().equals(key.text()))
-                    .findFirst();
-            if (first.isPresent()) {
+            Node.Scalar first = within.keys.putIfAbsent(key.text(), key);
+            if (first != null) {
                 refuse(
                         DUPLICATE_KEY,
                         key.where(),
                         "`" + key.text() + "` is written twice, first at "
-                                + first.get().where().position(),
+                                + first.where().position(),
                         "keep the one that is true");
             } else {
                 within.key = Optional.of(key);
@@ -212,12 +250,18 @@ final class YamlFile {
         }
     }
 
+    private void typeMark(Event event, String tag) {
+        String written = tag.startsWith(Tag.PREFIX) ? "!!" + tag.substring(Tag.PREFIX.length()) : tag;
+        notPlain(event, "the type mark `" + written + "`", "delete it; every value is read as written");
+    }
+
     private void notPlain(Event event, String what, String help) {
         stopped = true;
-        refuse(NOT_PLAIN, span(event), what + ", stands here, and only plain YAML is read", help);
+        refuse(NOT_PLAIN, span(event), what + " stands here, and only plain YAML is read", help);
     }
 
     private void refuse(FindingId id, Span where, String sentence, String help) {
+        refused = true;
         findings.add(Finding.refuses(id, "", where, sentence, help));
     }
 
@@ -230,21 +274,16 @@ final class YamlFile {
                 : span(start, 1);
     }
 
-    private Span span(Mark start, int length) {
+    private Span span(@Nullable Mark start, int length) {
         return start == null ? file.whole() : new Span(file, start.getLine() + 1, start.getColumn() + 1, length);
     }
 
     private Span spanAt(int codePoints) {
-        int line = 1;
-        int column = 1;
-        int[] points = file.text().codePoints().limit(codePoints).toArray();
-        for (int point : points) {
-            column++;
-            if (point == '\n') {
-                line++;
-                column = 1;
-            }
-        }
-        return new Span(file, line, column, 1);
+        String text = file.text();
+        List<String> lines = (text.substring(0, text.offsetByCodePoints(0, codePoints)) + "x")
+                .lines()
+                .toList();
+        String last = lines.get(lines.size() - 1);
+        return new Span(file, lines.size(), last.codePointCount(0, last.length()), 1);
     }
 }

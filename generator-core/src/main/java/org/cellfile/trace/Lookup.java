@@ -23,7 +23,7 @@ public record Lookup(String symbol, Quantity cell, Reference reference, List<Ter
 
     @Override
     public void write(Formula formula) {
-        formula.leaf(new Leaf(symbol, cell.toString(), taken, Drawing.origin(reference)));
+        formula.leaf(new Leaf(symbol, cell.toString(), reference.name(), Drawing.origin(reference)));
     }
 
     @Override

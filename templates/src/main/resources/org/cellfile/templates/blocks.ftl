@@ -7,7 +7,7 @@
 
 <#--
   The widths of a table's columns in percent. The shares say how the room is divided; a column whose longest word would
-  be broken gets what that word needs, and the others give it up, as long as there is enough for all.
+  be broken gets what that word needs, and the others give it up.
 -->
 <#function widths table>
   <#local shares = 0 needed = 0 kept = 0 needs = []>
@@ -15,14 +15,18 @@
   <#list table.columns as column>
     <#local longest = 0>
     <#list [column.title] + table.rows?map(row -> row[column?index]) as cell>
-      <#list cell?word_list as word><#if word?length gt longest><#local longest = word?length></#if></#list>
+      <#list cell?word_list as word>
+        <#-- a date should stay whole; a longer word may be broken at its hyphens -->
+        <#local pieces = (word?length gt 14)?then(word?split("-"), [word])>
+        <#local longest = ([longest] + pieces?map(piece -> piece?length))?max>
+      </#list>
     </#list>
-    <#-- a letter is about one per cent of the width of the page, the space between columns four -->
-    <#local need = [longest * 1.08 + 4, 22]?min share = column.share * 100 / shares>
+    <#-- a letter is about one per cent of the width of the page, the space beside it two or three -->
+    <#local need = [longest * 1.06 + column.figures?then(3.2, 2), 22]?min share = column.share * 100 / shares>
     <#local needs = needs + [need] needed = needed + need>
     <#if need lt share><#local kept = kept + share - need></#if>
   </#list>
-  <#if needed gt 100><#return table.columns?map(column -> column.share * 100 / shares)></#if>
+  <#if needed gte 100><#return needs?map(need -> need * 100 / needed)></#if>
   <#-- what the columns with room to spare keep of it -->
   <#local widths = []>
   <#list table.columns as column>

@@ -60,42 +60,41 @@
 
 <#--
   Heights of one thing with their words, one under the other and never closer than a line.
-    heights  pairs of words and millimetres, from the highest down
+    heights  words and millimetres of each
     from     where the leaders end at the thing
     side     left or right: where the words stand
 -->
 <#macro heights plan heights from side>
   <#local last = -100>
-  <#list heights as pair>
-    <#local y = up(plan, pair[1])>
+  <#list heights?sort_by("mm")?reverse as pair>
+    <#local y = up(plan, pair.mm)>
     <#local at = [[y, last + 13]?max, floor - 7 - 13 * (heights?size - 1 - pair?index)]?min>
     <#local last = at>
     <#if side == "left">
-      <@text x=4 y=at + 3.6 fit=118>${pair[0]} ${mm(pair[1])}</@text>
+      <@text x=4 y=at + 3.6 fit=118>${pair.words} ${mm(pair.mm)}</@text>
       <path d="M${n(from)} ${n(y)} L134 ${n(y)} L126 ${n(at)}" fill="none" stroke="#000" stroke-width="0.5"/>
     <#else>
       <path d="M${n(from)} ${n(y)} L519 ${n(y)} L527 ${n(at)}" fill="none" stroke="#000" stroke-width="0.5"/>
-      <@text x=531 y=at + 3.6 fit=107>${pair[0]} ${mm(pair[1])}</@text>
+      <@text x=531 y=at + 3.6 fit=107>${pair.words} ${mm(pair.mm)}</@text>
     </#if>
   </#list>
 </#macro>
 
-<#-- A tag of any length, in two lines when it is a long one, the last of them at the given height. -->
-<#macro tagLines x y name anchor room>
-  <#local most = 30>
-  <#if name?length gt most>
-    <@text x=x y=y - 12 anchor=anchor fit=room bold=true>${name?substring(0, most)}</@text>
-    <@text x=x y=y anchor=anchor fit=room bold=true>${name?substring(most)}</@text>
-  <#else>
-    <@text x=x y=y anchor=anchor fit=room bold=true>${name}</@text>
+<#--
+  The tag of a thing, above everything else and with a thin line down to the thing.
+    x       where the line stands
+    y       where it ends
+    side    left or right: to which side of the line the tag runs
+-->
+<#macro tag x y name side>
+  <#if name?has_content>
+    <#local most = 30 left = (side == "left")>
+    <#local lines = (name?length gt most)?then([name?substring(0, most), name?substring(most)], [name])>
+    <#list lines as line>
+      <@text x=left?then(x + 4, x) y=40 - 12 * (lines?size - 1 - line?index) anchor=left?then("end", "start") fit=left?then(x, 206) bold=true>${line}</@text>
+    </#list>
+    <@line x1=x y1=44 x2=x y2=y width=0.4/>
   </#if>
-</#macro>
-
-<#-- The tag of the safeguard, standing clear of the line of the required distance. -->
-<#macro tag plan y name>
-  <#local width = [[name?length, 30]?min * 6.4 + 6, plan.guard]?min high = (name?length gt 30)?then(25, 13)>
-  <#if name?has_content><rect x="${n(plan.guard + 8 - width)}" y="${n(y - 9 - high)}" width="${n(width)}" height="${high}" fill="#fff"/></#if>
-  <@tagLines x=plan.guard + 5 y=y - 12 name=name anchor="end" room=plan.guard/>
 </#macro>
 
 <#-- The whole drawing: floor, zone, distances; the safeguard is the nested content. -->
@@ -113,14 +112,14 @@
   <rect x="${zoneLeft}" y="${n(top)}" width="80" height="${n([bottom - top, 2]?max)}" fill="#e4e4e4" stroke="#000" stroke-width="1.2"/>
   <@line x1=zoneLeft y1=top x2=zoneRight y2=bottom width=0.5/>
   <@line x1=zoneLeft y1=bottom x2=zoneRight y2=top width=0.5/>
-  <@tagLines x=zoneLeft y=top - 8 name=data.zone!"hazard zone" anchor="start" room=206/>
+  <@tag x=zoneLeft y=top name=data.zone!"hazard zone" side="right"/>
   <#local known = []>
-  <#if data.zoneHighest??><#local known = known + [["highest", data.zoneHighest]]></#if>
-  <#if data.zoneLowest??><#local known = known + [["lowest", data.zoneLowest]]></#if>
+  <#if data.zoneHighest??><#local known = known + [{"words": "highest", "mm": data.zoneHighest}]></#if>
+  <#if data.zoneLowest??><#local known = known + [{"words": "lowest", "mm": data.zoneLowest}]></#if>
   <@heights plan=plan heights=known from=zoneRight side="right"/>
 
   <#-- the line the safeguard has to stand at or outside of -->
-  <#if plan.required??><@line x1=plan.required y1=40 x2=plan.required y2=floor width=0.8 dash="6 3"/></#if>
+  <#if plan.required??><@line x1=plan.required y1=46 x2=plan.required y2=floor width=0.8 dash="6 3"/></#if>
 
   <#nested>
 

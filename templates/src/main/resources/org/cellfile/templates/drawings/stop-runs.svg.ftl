@@ -26,7 +26,7 @@
   <@e.text x=left y=14 fit=570 bold=true>${data.title!""}</@e.text>
   <#list 0..((last - first) / step)?round as i>
     <#assign y = place(first + i * step, first, last)>
-    <@e.line x1=left y1=y x2=right y2=y width=0.6 dash="0.6 3"/>
+    <line x1="${left}" y1="${e.n(y)}" x2="${right}" y2="${e.n(y)}" stroke="#aaa" stroke-width="0.4"/>
     <@e.text x=left - 7 y=y + 3.6 anchor="end" fit=54>${(first + i * step)?string(digits)}</@e.text>
   </#list>
   <@e.text x=left - 7 y=top - 10 anchor="end">${data.unit}</@e.text>

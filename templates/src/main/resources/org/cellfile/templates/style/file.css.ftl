@@ -29,9 +29,9 @@ ol.missing li { margin-bottom: 2.4mm; page-break-inside: avoid; }
 .chapter h1 { font-size: 20pt; font-weight: bold; line-height: 1.2; margin-bottom: 9mm; page-break-after: avoid; }
 .chapter-number { display: inline-block; width: 14mm; }
 .section { margin-top: 7mm; }
-.heading { page-break-after: avoid; margin-bottom: 2.6mm; }
-.section-tag { font-family: "Liberation Mono"; font-size: 8.5pt; page-break-after: avoid; }
-h2, h3, h4, h5, h6 { font-weight: bold; line-height: 1.25; page-break-after: avoid; }
+.heading { page-break-inside: avoid; page-break-after: avoid; margin-bottom: 2.6mm; }
+.section-tag { font-family: "Liberation Mono"; font-size: 8.5pt; }
+h2, h3, h4, h5, h6 { font-weight: bold; line-height: 1.25; }
 h2 { font-size: 13pt; }
 h3 { font-size: 11pt; }
 h4, h5, h6 { font-size: 9.5pt; }
@@ -101,3 +101,6 @@ ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 .slot-name { width: 54mm; }
 .slot-date { width: 30mm; }
 .slot-sign { width: 62mm; margin-right: 0; }
+
+/* A safeguard's facts and its drawing are read together. */
+#chapter-safeguards .section { page-break-inside: avoid; }

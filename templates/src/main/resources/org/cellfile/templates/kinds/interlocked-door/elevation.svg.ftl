@@ -10,5 +10,5 @@
   <rect x="${e.n(plan.guard - 3)}" y="${top}" width="6" height="${e.floor - top - 4}" fill="#fff" stroke="#000" stroke-width="1.2"/>
   <rect x="${e.n(plan.guard - 6)}" y="${top + 8}" width="12" height="9" fill="#000"/>
   <rect x="${e.n(plan.guard - 9)}" y="${top + 92}" width="6" height="22" fill="#fff" stroke="#000" stroke-width="1"/>
-  <@e.tag plan=plan y=top name=data.tag!""/>
+  <@e.tag x=plan.guard y=top name=data.tag!"" side="left"/>
 </@e.view>

@@ -1,0 +1,204 @@
+package org.cellfile.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.DynamicTest.dynamicTest;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cellfile.claim.Claim;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.Findings;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding;
+import org.cellfile.read.Reading;
+import org.cellfile.read.Section;
+import org.cellfile.source.Stated;
+import org.cellfile.source.World;
+import org.cellfile.standard.Edition;
+import org.cellfile.standard.Editions;
+import org.cellfile.standard.PositioningStandard;
+import org.cellfile.standard.ReachStandard;
+import org.cellfile.standard.RobotCellStandard;
+import org.cellfile.standard.Standards;
+import org.cellfile.subject.safeguard.Kind;
+import org.cellfile.subject.safeguard.Kinds;
+import org.cellfile.subject.safeguard.Positioning;
+import org.cellfile.subject.safeguard.Surroundings;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Given;
+import org.cellfile.trace.Sum;
+import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+
+/**
+ * The cases of each kind of safeguard, {@code cases/<kind>.cases.yaml}: what a source states, the formula as a person reads it in
+ * the standard, and the values that must come out.
+ *
+ * <p>A case is read by the program's own reader. Its {@code given} is what a cell states for a safeguard of that kind; {@code
+ * response} are the parts of the response time; {@code derived} is compared at the digit it is printed with, {@code exact} without
+ * rounding, {@code never} are values of wrong readings that must not come out.
+ */
+class CasesTest {
+
+    private static final String TAG = "case";
+
+    /** A folder with one file. */
+    private record OneFile(String name, String text) implements World {
+        @Override
+        public List<Entry> entries() {
+            byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
+            return List.of(new Entry(name, true, bytes.length, () -> new ByteArrayInputStream(bytes)));
+        }
+
+        @Override
+        public LocalDate today() {
+            return LocalDate.of(2026, 1, 1);
+        }
+    }
+
+    @TestFactory
+    Stream<DynamicTest> casesOfEachKind() throws Exception {
+        Path folder =
+                Path.of(Objects.requireNonNull(getClass().getResource("/cases")).toURI());
+        List<DynamicTest> tests = new ArrayList<>();
+        for (String id : Kinds.ids()) {
+            Path file = folder.resolve(id + ".cases.yaml");
+            tests.add(dynamicTest(id + " has cases", () -> assertThat(file).exists()));
+            if (Files.exists(file)) {
+                tests.addAll(cases(Kinds.of(id).orElseThrow(), file));
+            }
+        }
+        return tests.stream();
+    }
+
+    private static List<DynamicTest> cases(Kind kind, Path file) throws IOException {
+        Findings reading = new Findings();
+        Section top = Reading.read(new OneFile(kind.id() + ".cases.yaml", Files.readString(file)), reading)
+                .top();
+        List<DynamicTest> tests = new ArrayList<>();
+        for (Section section : top.list("cases")) {
+            String id = section.text("id").characters();
+            tests.add(dynamicTest(kind.id() + " " + id, () -> check(kind, section, reading)));
+        }
+        top.close();
+        return tests;
+    }
+
+    private static void check(Kind kind, Section section, Findings reading) {
+        String source = section.text("source").characters();
+        Section zone = section.section("zone");
+        Section given = section.section("given");
+        Optional<Term> responseTime = section.sectionIfStated("response").map(CasesTest::responseTime);
+        Positioning positioning = kind.read(given, TAG)
+                .position(new Surroundings(
+                        TAG,
+                        rules(section.texts("editions")),
+                        responseTime.orElseGet(() -> new Withheld("T", "it stops nothing")),
+                        new Given("a_1", "lowest", zone.quantity("lowest", Dimension.LENGTH)),
+                        new Given("a_2", "highest", zone.quantity("highest", Dimension.LENGTH)),
+                        new Given("X", "installed", section.quantity("installed", Dimension.LENGTH))));
+        Map<String, Derived> derived = new LinkedHashMap<>();
+        positioning.others().forEach(one -> derived.put(one.name(), one));
+        derived.put(positioning.distance().name(), positioning.distance());
+        positioning.longestTime().ifPresent(one -> derived.put(one.name(), one));
+
+        assertThat(source).as("source").isNotBlank();
+        Section formulas = section.section("formula");
+        derived.forEach((name, one) -> {
+            Stated<String> formula = formulas.textIfStated(name);
+            formula.value()
+                    .ifPresent(text ->
+                            assertThat(one.expression().symbols()).as(name).isEqualTo(text));
+        });
+        formulas.close();
+        quantities(section, "derived")
+                .forEach((name, value) -> assertThat(named(derived, name).roundedLike(value))
+                        .as(name)
+                        .contains(value));
+        quantities(section, "exact")
+                .forEach((name, value) ->
+                        assertThat(named(derived, name).value()).as(name).contains(value));
+        quantities(section, "never")
+                .forEach((name, value) -> assertThat(named(derived, name).roundedLike(value))
+                        .as(name)
+                        .isPresent()
+                        .isNotEqualTo(Optional.of(value)));
+        section.textsIfStated("withheld")
+                .forEach(name -> assertThat(named(derived, name.characters()).value())
+                        .as(name.characters())
+                        .isEmpty());
+        assertThat(found(positioning))
+                .as("findings")
+                .containsExactlyInAnyOrderElementsOf(section.textsIfStated("findings").stream()
+                        .map(Stated::characters)
+                        .toList());
+        zone.close();
+        given.close();
+        section.close();
+        assertThat(reading.sorted()).as("what the reader found in the case").isEmpty();
+    }
+
+    private static Term responseTime(Section response) {
+        List<Term> parts = new ArrayList<>();
+        response.quantities().forEach((name, time) -> parts.add(new Given("t_" + (parts.size() + 1), name, time)));
+        return new Derived(
+                TAG,
+                "response-time",
+                "overall response time",
+                "T",
+                "sum",
+                new Sum(parts),
+                Rounding.up(Quantity.seconds("0.001")));
+    }
+
+    /** The editions of the case; for the subjects it does not name, those that a cell of that time would choose. */
+    private static Surroundings.Rules rules(List<Stated<String>> editions) {
+        List<Edition> chosen = new ArrayList<>();
+        editions.forEach(edition -> chosen.add(Editions.of(edition.characters()).orElseThrow()));
+        for (String usual : List.of("ISO 13855:2010", "ISO 13857:2008", "ISO 10218-2:2011")) {
+            chosen.add(Editions.of(usual).orElseThrow());
+        }
+        Standards standards = new Standards(chosen);
+        return new Surroundings.Rules(
+                standards.of(PositioningStandard.class).orElseThrow(),
+                standards.of(ReachStandard.class).orElseThrow(),
+                standards.of(RobotCellStandard.class).orElseThrow());
+    }
+
+    private static Map<String, Quantity> quantities(Section section, String key) {
+        Map<String, Quantity> quantities = new LinkedHashMap<>();
+        section.sectionIfStated(key)
+                .map(Section::quantities)
+                .orElseGet(Map::of)
+                .forEach((name, stated) -> quantities.put(name, stated.value().orElseThrow()));
+        return quantities;
+    }
+
+    private static Derived named(Map<String, Derived> derived, String name) {
+        assertThat(derived).containsKey(name);
+        return Objects.requireNonNull(derived.get(name));
+    }
+
+    /** What the position is refused or warned for, besides the installed distance. */
+    private static List<String> found(Positioning positioning) {
+        return Stream.concat(
+                        positioning.faults().stream(),
+                        positioning.requirements().stream().map(Claim::finding).flatMap(Optional::stream))
+                .map(Finding::id)
+                .map(Object::toString)
+                .toList();
+    }
+}

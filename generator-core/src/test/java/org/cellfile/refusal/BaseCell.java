@@ -1,0 +1,85 @@
+package org.cellfile.refusal;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+import org.cellfile.FolderWorld;
+import org.cellfile.Generator;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingText;
+import org.cellfile.verdict.Verdict;
+
+/** The small cell in which everything holds, and what is laid over it. */
+final class BaseCell {
+
+    /** The module is the working folder of its tests. */
+    static final Path REFUSALS = Path.of("src", "test", "resources", "refusals");
+
+    static final String EXPECTED = "expected.txt";
+    private static final String REMOVE = "remove.txt";
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+    private BaseCell() {}
+
+    /** A copy of the base cell in an empty folder. */
+    static Path copyTo(Path folder) {
+        copy(REFUSALS.resolve("base"), folder);
+        return folder;
+    }
+
+    /** A copy of the base cell with the files of a case in place of its own. */
+    static Path overlay(Path files, Path folder) throws IOException {
+        copyTo(folder);
+        copy(files, folder);
+        if (Files.exists(files.resolve(REMOVE))) {
+            for (String name : Files.readAllLines(files.resolve(REMOVE))) {
+                Files.delete(folder.resolve(name));
+            }
+        }
+        return folder;
+    }
+
+    private static void copy(Path from, Path to) {
+        try (Stream<Path> files = Files.walk(from)) {
+            for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
+                if (!Set.of(EXPECTED, REMOVE).contains(file.getFileName().toString())) {
+                    Path target = to.resolve(from.relativize(file).toString());
+                    Files.createDirectories(target.getParent());
+                    Files.write(target, Files.readAllBytes(file));
+                }
+            }
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
+    }
+
+    /** Replaces text that must be there. */
+    static void change(Path folder, String file, String from, String to) throws IOException {
+        String text = Files.readString(folder.resolve(file));
+        if (!text.contains(from)) {
+            throw new IllegalArgumentException(file + " does not hold " + from);
+        }
+        Files.writeString(folder.resolve(file), text.replace(from, to));
+    }
+
+    static Verdict check(Path folder) {
+        return new Generator().check(new FolderWorld(folder, DAY)).verdict();
+    }
+
+    static List<String> ids(List<Finding> findings) {
+        return findings.stream().map(finding -> finding.id().words()).toList();
+    }
+
+    /** What {@code check} prints. */
+    static String printed(Verdict verdict) {
+        return FindingText.of(verdict.findings()) + FindingText.count(verdict.findings()) + "; " + verdict.outcome()
+                + "\n";
+    }
+}

@@ -1,0 +1,56 @@
+package org.cellfile.refusal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.cellfile.verdict.Verdict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Each folder {@code refusals/<finding-id>/<case>} holds the files in which a cell differs from the base cell, and what is said
+ * to it. With {@code -Dbless} what is said now is written down; read it before keeping it.
+ */
+class RefusalTest {
+
+    @TempDir
+    private Path folder;
+
+    static List<Path> cases() throws IOException {
+        try (Stream<Path> folders = Files.walk(BaseCell.REFUSALS, 2)) {
+            return folders.map(BaseCell.REFUSALS::relativize)
+                    .filter(path -> path.getNameCount() == 2 && !path.startsWith("base"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    @Test
+    void nothingIsFoundInTheBaseCell() {
+        Verdict verdict = BaseCell.check(BaseCell.copyTo(folder));
+
+        assertThat(BaseCell.printed(verdict)).startsWith("nothing found; ");
+        assertThat(verdict.word()).isEqualTo("releasable");
+    }
+
+    @ParameterizedTest
+    @MethodSource("cases")
+    void isRefused(Path path) throws IOException {
+        Path files = BaseCell.REFUSALS.resolve(path);
+        Verdict verdict = BaseCell.check(BaseCell.overlay(files, folder));
+
+        assertThat(BaseCell.ids(verdict.findings())).contains(path.getName(0).toString());
+        Path expected = files.resolve(BaseCell.EXPECTED);
+        if (System.getProperty("bless") != null) {
+            Files.writeString(expected, BaseCell.printed(verdict));
+        }
+        assertThat(expected).as("what is said").exists();
+        assertThat(BaseCell.printed(verdict)).isEqualTo(Files.readString(expected));
+    }
+}
