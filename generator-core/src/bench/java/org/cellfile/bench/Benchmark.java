@@ -47,8 +47,8 @@ public final class Benchmark {
         for (int i = 0; i < CELLS; i++) {
             long before = System.nanoTime();
             if (generator.check(cells.get(i)).verdict() instanceof Refused refused) {
-                throw new IllegalStateException(
-                        "the grown cell is refused: " + refused.findings().get(0).sentence());
+                throw new IllegalStateException("the grown cell is refused: "
+                        + refused.findings().get(0).sentence());
             }
             each[i] = System.nanoTime() - before;
         }

@@ -49,8 +49,15 @@ public final class Workings {
                                 one.symbol() + " = " + one.expression().symbols() + " = "
                                         + one.expression().figures(),
                                 shown(one),
-                                recorded.of(one).isEmpty() ? "–" : agreement(one, recorded)))
+                                recorded.of(one)
+                                        .map(stated -> brief(one, stated))
+                                        .orElse("–")))
                         .toList());
+    }
+
+    private static String brief(Derived derived, Stated<Quantity> stated) {
+        return stated.characters() + " (" + stated.where().position() + "), "
+                + (Claim.recorded(stated, derived).holds() ? "agrees" : "does not agree");
     }
 
     /** What was recorded, and that the recomputation agrees with it; empty when nothing was recorded. */

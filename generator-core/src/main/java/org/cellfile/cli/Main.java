@@ -47,7 +47,7 @@ public final class Main implements Runnable {
         CommandLine line = new CommandLine(new Main())
                 .setOut(out)
                 .setErr(err)
-                .setExitCodeExceptionMapper(failure -> OUR_DEFECT)
+                .setExitCodeExceptionMapper(failure -> failure instanceof ParameterException ? WRONG_USE : OUR_DEFECT)
                 .setExecutionExceptionHandler((failure, command, parsed) -> {
                     err.println("this is a defect in the generator: " + failure);
                     for (StackTraceElement frame : failure.getStackTrace()) {

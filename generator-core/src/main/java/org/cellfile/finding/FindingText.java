@@ -13,6 +13,9 @@ public final class FindingText {
     /** How much of a long line is shown on either side of the place. */
     private static final int AROUND = 60;
 
+    /** How many characters are marked at most. */
+    private static final int LONGEST = 200;
+
     private FindingText() {}
 
     /** One finding. */
@@ -43,7 +46,7 @@ public final class FindingText {
     private static void excerpt(String source, Span where, String gutter, List<String> lines) {
         int[] points = source.codePoints().toArray();
         int start = Math.min(where.column() - 1, points.length);
-        int end = Math.min(points.length, start + where.length());
+        int end = Math.min(points.length, start + Math.min(where.length(), LONGEST));
         int from = start > AROUND * 2 ? start - AROUND : 0;
         int to = Math.min(points.length, Math.max(end, start + 1) + AROUND);
         String before = from > 0 ? "… " : "";

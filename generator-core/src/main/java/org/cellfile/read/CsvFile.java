@@ -31,7 +31,8 @@ public final class CsvFile {
 
     private static final String COUNTER = "run";
     private static final Pattern COLUMN = Pattern.compile("([a-z-]+) \\[([^\\]]+)\\]");
-    private static final int MOST_ROWS = 10_000;
+    /** A test of a stop has tens of runs. */
+    private static final int MOST_ROWS = 1_000;
 
     private final SourceFile file;
     private final List<Map<String, Stated<Quantity>>> rows = new ArrayList<>();

@@ -25,8 +25,10 @@ import org.cellfile.verdict.Printable;
 /** Lays out the safety file and the posted sheets. */
 public final class Renderer {
 
-    static final FindingId OVERFLOW = new FindingId("sheet.overflow");
-    static final FindingId NO_GLYPH = new FindingId("text.no-glyph");
+    /** A posted sheet has more text than its page takes. */
+    public static final FindingId OVERFLOW = new FindingId("sheet.overflow");
+    /** A text holds a character that would leave a gap on the page. */
+    public static final FindingId NO_GLYPH = new FindingId("text.no-glyph");
 
     /**
      * Lays every page out in memory; nothing is written.

@@ -58,7 +58,7 @@ final class RecordModel implements TemplateHashModel {
         return false;
     }
 
-    private static String sort(Class<?> type) {
+    static String sort(Class<?> type) {
         return type.getSimpleName().replaceAll("(?<=[a-z])(?=[A-Z])", "-").toLowerCase(Locale.ROOT);
     }
 }

@@ -44,8 +44,7 @@ class DrawingLabelsTest {
             for (String figure : List.of("required", "installed", "zoneHighest", "zoneLowest")) {
                 maybe(data, figure, millimetres());
             }
-            for (String figure :
-                    List.of("upperEdge", "lowerEdge", "fieldHeight", "opening", "height", "gapBelow")) {
+            for (String figure : List.of("upperEdge", "lowerEdge", "fieldHeight", "opening", "height", "gapBelow")) {
                 maybe(data, figure, millimetres());
             }
             assertApart("kinds/" + kind + "/elevation.svg.ftl", data);
@@ -118,12 +117,11 @@ class DrawingLabelsTest {
         float wanted = units / font.getUnitsPerEm() * label.size();
         float size = label.fit() > 0 && wanted > label.fit() ? label.size() * label.fit() / wanted : label.size();
         float width = Math.min(wanted, label.fit() > 0 ? label.fit() : wanted);
-        float left =
-                switch (label.anchor()) {
-                    case "middle" -> label.x() - width / 2;
-                    case "end" -> label.x() - width;
-                    default -> label.x();
-                };
+        float left = switch (label.anchor()) {
+            case "middle" -> label.x() - width / 2;
+            case "end" -> label.x() - width;
+            default -> label.x();
+        };
         return new Rectangle2D.Float(left, label.y() - 0.73f * size, width, 0.78f * size);
     }
 

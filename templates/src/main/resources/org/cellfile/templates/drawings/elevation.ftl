@@ -29,7 +29,7 @@
   <#local farthest = (given?size gt 0)?then((given + [1])?max, 1)>
   <#local nearest = (given?size gt 0)?then(given?min, 0)>
   <#local scale = [260 / farthest, 200 / highest]?min>
-  <#local toScale = nearest * scale gte 40 && (given?size lt 2 || data.required == data.installed || (data.required - data.installed)?abs * scale gte 4)>
+  <#local toScale = nearest * scale gte 40 && (given?size lt 2 || data.required == data.installed || (data.required - data.installed)?abs * scale gte 1.2)>
   <#local places = {"toScale": toScale, "up": toScale?then(scale, 200 / highest), "highest": highest}>
   <#list ["required", "installed"] as which>
     <#if data[which]??>
