@@ -2,14 +2,17 @@ package org.cellfile;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.SimpleFileVisitor;
+import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Stream;
+import java.util.Set;
 import org.cellfile.source.World;
 
 /**
@@ -38,13 +41,25 @@ public final class FolderWorld implements World {
     @Override
     public List<Entry> entries() {
         List<Entry> entries = new ArrayList<>();
-        try (Stream<Path> paths = Files.walk(folder, DEEPEST)) {
+        try {
             Path real = folder.toRealPath();
-            for (Path path : (Iterable<Path>) paths.sorted()::iterator) {
-                if (!hidden(path) && (Files.isRegularFile(path) || Files.isSymbolicLink(path))) {
-                    entries.add(entry(path, real));
+            Files.walkFileTree(real, Set.of(), DEEPEST, new SimpleFileVisitor<>() {
+                @Override
+                public FileVisitResult visitFile(Path path, BasicFileAttributes attributes) throws IOException {
+                    if (!hidden(real, path) && !attributes.isDirectory()) {
+                        entries.add(entry(path, real));
+                    }
+                    return FileVisitResult.CONTINUE;
                 }
-            }
+
+                @Override
+                public FileVisitResult visitFileFailed(Path path, IOException failure) {
+                    entries.add(new Entry(relative(real, path), true, Entry.UNREADABLE, () -> {
+                        throw failure;
+                    }));
+                    return FileVisitResult.CONTINUE;
+                }
+            });
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
@@ -52,8 +67,12 @@ public final class FolderWorld implements World {
         return List.copyOf(entries);
     }
 
-    private boolean hidden(Path path) {
-        for (Path part : folder.relativize(path)) {
+    private static String relative(Path real, Path path) {
+        return real.relativize(path).toString().replace('\\', '/');
+    }
+
+    private static boolean hidden(Path real, Path path) {
+        for (Path part : real.relativize(path)) {
             if (part.toString().startsWith(".")) {
                 return true;
             }
@@ -61,14 +80,13 @@ public final class FolderWorld implements World {
         return false;
     }
 
-    private Entry entry(Path path, Path real) throws IOException {
-        String relative = folder.relativize(path).toString().replace('\\', '/');
+    private static Entry entry(Path path, Path real) throws IOException {
         boolean inside = true;
         if (Files.isSymbolicLink(path)) {
             inside = Files.exists(path) && path.toRealPath().startsWith(real);
         }
         long size = inside && Files.isRegularFile(path) ? Files.size(path) : 0;
-        return new Entry(relative, inside, size, () -> Files.newInputStream(path));
+        return new Entry(relative(real, path), inside, size, () -> Files.newInputStream(path));
     }
 
     @Override

@@ -60,7 +60,10 @@ public final class Generator {
                 return new Generated(checked.cell(), printable, Optional.of(pages.files()));
             }
             List<Finding> found = new ArrayList<>(printable.findings());
-            found.addAll(((Rendering.Unprintable) rendering).findings());
+            Cell cell = checked.cell().get();
+            ((Rendering.Unprintable) rendering)
+                    .findings()
+                    .forEach(finding -> found.add(finding.at(cell.place(finding.about()))));
             return new Generated(checked.cell(), Decision.refuse(found), Optional.empty());
         }
         return new Generated(checked.cell(), checked.verdict(), Optional.empty());

@@ -15,6 +15,7 @@ import org.cellfile.finding.Findings;
 import org.cellfile.read.Reading;
 import org.cellfile.read.Section;
 import org.cellfile.source.SourceFile;
+import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.source.World;
 import org.cellfile.standard.Edition;
@@ -50,6 +51,9 @@ public record Cell(
 
     /** The cell chose no edition of a standard that its values need. */
     public static final FindingId NO_EDITION = new FindingId("standard.not-chosen");
+
+    /** The cell names two editions for one subject. */
+    public static final FindingId TWO_EDITIONS = new FindingId("standard.two-editions");
 
     /**
      * Reads and recomputes a cell. What is wrong with its files goes to the findings; empty when an edition is missing, without
@@ -126,8 +130,9 @@ public record Cell(
 
     private static <E extends Edition> Optional<E> chosen(
             Standards standards, Class<E> subject, Identity identity, Findings findings) {
-        Optional<E> chosen = standards.of(subject);
-        if (chosen.isEmpty()) {
+        List<E> chosen = standards.all(subject);
+        boolean allKnown = standards.chosen().size() == identity.editions().size();
+        if (chosen.isEmpty() && allKnown && !identity.editions().isEmpty()) {
             findings.add(Finding.refuses(
                     NO_EDITION,
                     "",
@@ -136,7 +141,21 @@ public record Cell(
                             + "`, and its values cannot be recomputed without one",
                     "state under `standards` the edition the cell was built to"));
         }
-        return chosen;
+        if (chosen.size() > 1) {
+            String second = chosen.get(1).id();
+            findings.add(Finding.refuses(
+                    TWO_EDITIONS,
+                    "",
+                    identity.editions().stream()
+                            .filter(edition -> edition.edition().characters().equals(second))
+                            .map(edition -> edition.edition().where())
+                            .findFirst()
+                            .orElse(identity.where()),
+                    "`" + chosen.get(0).id() + "` and `" + second
+                            + "` are both named, and the values can be recomputed by one only",
+                    "keep the edition the cell was built to"));
+        }
+        return chosen.stream().findFirst();
     }
 
     /** Everything with derived values, in the order it is printed. */
@@ -164,6 +183,11 @@ public record Cell(
         return recomputed().stream()
                 .filter(one -> one.tag().equals(derived.about()))
                 .findFirst();
+    }
+
+    /** Where a sheet is described, or the cell when it is about none. */
+    public Span place(String about) {
+        return about.equals(AutomaticOperation.ID) ? automaticOperation.postAt().where() : identity.where();
     }
 
     /** What does not hold in any of its parts. */

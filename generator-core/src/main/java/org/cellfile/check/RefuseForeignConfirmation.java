@@ -26,11 +26,17 @@ public final class RefuseForeignConfirmation implements Check {
     public List<Finding> check(Cell cell, Optional<LocalDate> today) {
         Set<Reference> references = Composition.references(cell);
         Set<String> ids = references.stream().map(Reference::id).collect(Collectors.toSet());
+        // What could not be derived may be just what the confirmation is for; why it could not is told elsewhere.
+        boolean incomplete = cell.derived().values().stream()
+                .anyMatch(derived -> derived.value().isEmpty());
         List<Finding> findings = new ArrayList<>();
         for (Confirmation confirmation : cell.identity().confirmations()) {
             String value = confirmation.value().characters();
             Optional<Reference> reference =
                     references.stream().filter(one -> one.id().equals(value)).findFirst();
+            if (reference.isEmpty() && incomplete) {
+                continue;
+            }
             if (reference.isEmpty()) {
                 findings.add(Finding.refuses(
                         NOT_USED,

@@ -30,7 +30,7 @@ public final class WarnUnusedThing implements Check {
         cell.stops().forEach(stop -> used.add(stop.test().instrument().characters()));
         List<Finding> findings = new ArrayList<>();
         for (StopEvidence stop : cell.stops()) {
-            if (!used.contains(stop.tag())) {
+            if (stop.test().tag().value().isPresent() && !used.contains(stop.tag())) {
                 findings.add(Finding.warns(
                         ID,
                         stop.tag(),
@@ -40,7 +40,8 @@ public final class WarnUnusedThing implements Check {
             }
         }
         for (Instrument instrument : cell.identity().instruments()) {
-            if (!used.contains(instrument.tag().characters())) {
+            if (instrument.tag().value().isPresent()
+                    && !used.contains(instrument.tag().characters())) {
                 findings.add(Finding.warns(
                         ID,
                         instrument.tag().characters(),

@@ -56,6 +56,11 @@ public record Finding(
         return new Finding(id, severity, about, where, sentence, lines, help);
     }
 
+    /** The same at another place. */
+    public Finding at(Span place) {
+        return new Finding(id, severity, about, place, sentence, because, help);
+    }
+
     /** By file, line and column. */
     @Override
     public int compareTo(Finding other) {

@@ -85,7 +85,9 @@ public final class Reading {
         Reading reading = new Reading(findings);
         Map<String, Node.Pair> top = new TreeMap<>();
         for (World.Entry entry : world.entries()) {
-            if (entry.path().endsWith(".yaml") || entry.path().endsWith(".yml")) {
+            if (entry.size() == World.Entry.UNREADABLE) {
+                reading.file(entry);
+            } else if (entry.path().endsWith(".yaml") || entry.path().endsWith(".yml")) {
                 reading.file(entry).ifPresent(file -> reading.merge(file, top));
             } else if (entry.path().endsWith(".csv")) {
                 reading.file(entry).ifPresent(file -> reading.tables.put(file.path(), file));

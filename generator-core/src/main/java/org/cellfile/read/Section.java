@@ -5,6 +5,7 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -41,6 +42,10 @@ public final class Section {
     private final Set<String> asked = new TreeSet<>();
     private final Set<String> missing = new TreeSet<>();
     private final Reading reading;
+
+    /** Tags of the items of the list it stands in, with the first that has each. */
+    private Map<String, Stated<String>> innerTags = new HashMap<>();
+
     private boolean closed;
 
     Section(String name, Node.Mapping mapping, Reading reading) {
@@ -191,7 +196,9 @@ public final class Section {
 
     /** A tag that is unique only within the thing it belongs to. */
     public Stated<String> innerTag() {
-        return text("tag");
+        Stated<String> tag = text("tag");
+        reading.tags().defineWithin(innerTags, tag);
+        return tag;
     }
 
     /** The tag of a thing described elsewhere. */
@@ -250,8 +257,12 @@ public final class Section {
 
     private List<Section> sections(String key, Node node) {
         List<Section> sections = new ArrayList<>();
+        Map<String, Stated<String>> tags = new HashMap<>();
         for (Node item : items(key, node)) {
-            section(key, item).ifPresent(sections::add);
+            section(key, item).ifPresent(section -> {
+                section.innerTags = tags;
+                sections.add(section);
+            });
         }
         return sections;
     }

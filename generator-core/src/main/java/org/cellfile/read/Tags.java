@@ -70,6 +70,25 @@ final class Tags {
         });
     }
 
+    /**
+     * A part of a thing gets a tag that is unique only within the thing.
+     *
+     * @param siblings the tags of the parts before it; this one is added
+     */
+    void defineWithin(Map<String, Stated<String>> siblings, Stated<String> stated) {
+        stated.value().filter(tag -> wellFormed(tag, stated)).ifPresent(tag -> {
+            Stated<String> same = siblings.putIfAbsent(tag, stated);
+            if (same != null) {
+                refuse(
+                        REPEATED,
+                        stated,
+                        "`" + tag + "` is the tag of another part of the same list as well, at "
+                                + same.where().position(),
+                        "give each a tag of its own within the list");
+            }
+        });
+    }
+
     private boolean wellFormed(String tag, Stated<String> stated) {
         int[] strange = tag.codePoints()
                 .filter(point -> !(point == '-' || (point < 128 && Character.isLetterOrDigit(point))))

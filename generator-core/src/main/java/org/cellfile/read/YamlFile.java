@@ -180,7 +180,9 @@ final class YamlFile {
             if (scalar.getTag() != null) {
                 typeMark(event, scalar.getTag());
             } else {
-                add(new Node.Scalar(scalar.getValue(), span(event)));
+                // YAML writes "nothing" in several ways; here each of them is a value that is missing.
+                boolean nothing = scalar.isPlain() && scalar.getValue().matches("~|null|Null|NULL");
+                add(new Node.Scalar(nothing ? "" : scalar.getValue(), span(event)));
             }
         } else if (event instanceof CollectionStartEvent start) {
             begin(start);

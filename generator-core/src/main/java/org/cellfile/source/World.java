@@ -25,7 +25,11 @@ public interface World {
      * @param inside false when the path is a link that leads out of the folder; such a file is never opened
      * @param size in bytes
      */
-    record Entry(String path, boolean inside, long size, Content content) {}
+    record Entry(String path, boolean inside, long size, Content content) {
+
+        /** The size of something that could not be looked at: opening it tells why. */
+        public static final long UNREADABLE = -1;
+    }
 
     /** Opens a file. */
     interface Content {

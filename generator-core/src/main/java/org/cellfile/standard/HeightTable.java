@@ -88,7 +88,7 @@ final class HeightTable {
             column++;
         }
         if (column < 0) {
-            return new Withheld(
+            return Withheld.noRule(
                     symbol,
                     reference.clause() + " begins at a height of " + columns.get(0) + " mm, and the edge is at "
                             + edge.value().get() + ", so no distance makes up for reaching over it");

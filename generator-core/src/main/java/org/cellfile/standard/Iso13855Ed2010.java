@@ -215,7 +215,7 @@ public final class Iso13855Ed2010 implements PositioningStandard {
 
     private static Term intrusion(Term resolution) {
         if (resolution.value().isPresent() && resolution.value().get().compareTo(BODY_DETECTION.quantity()) > 0) {
-            return new Withheld(
+            return Withheld.noRule(
                     "C_RT",
                     PERPENDICULAR + " has no rule for a field of " + Formula.shown(resolution)
                             + " resolution that is approached at a right angle: it ends at "

@@ -57,7 +57,7 @@ final class OpeningTable {
             }
         }
         BigDecimal end = bands.get(bands.size() - 1).upTo;
-        return new Withheld(
+        return Withheld.noRule(
                 SYMBOL,
                 reference.clause() + " ends at an opening of " + end + " mm, and this one is " + Formula.shown(opening)
                         + ", through which more than an arm may pass");

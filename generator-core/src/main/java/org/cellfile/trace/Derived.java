@@ -102,22 +102,25 @@ public final class Derived implements Term {
     /** Every value and table of an edition that this one rests on, through all calculations below it. */
     public Set<Reference> references() {
         Set<Reference> references = new LinkedHashSet<>();
-        collect(this, references);
+        collect(this, references, new LinkedHashSet<>());
         return references;
     }
 
-    private static void collect(Term term, Set<Reference> references) {
+    private static void collect(Term term, Set<Reference> references, Set<Derived> seen) {
+        if (term instanceof Derived derived && !seen.add(derived)) {
+            return;
+        }
         if (term instanceof Fixed fixed) {
             references.add(fixed.reference());
         } else if (term instanceof Lookup lookup) {
             references.add(lookup.reference());
         } else if (term instanceof Case branches) {
             for (Case.Branch branch : branches.branches()) {
-                collect(branch.condition().left(), references);
-                collect(branch.condition().right(), references);
+                collect(branch.condition().left(), references, seen);
+                collect(branch.condition().right(), references, seen);
             }
         }
-        term.operands().forEach(operand -> collect(operand, references));
+        term.operands().forEach(operand -> collect(operand, references, seen));
     }
 
     /** Every derived value it was computed from, nearest first, each once; not itself. */

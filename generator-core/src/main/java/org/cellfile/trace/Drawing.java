@@ -115,6 +115,13 @@ public record Drawing(Derived derived, Formula formula) {
     public List<String> lines() {
         String head = derived.symbol() + " = ";
         List<String> lines = new ArrayList<>();
+        if (derived.expression() instanceof Fixed fixed) {
+            String fixedHead = head + fixed.quantity();
+            lines.add(fixedHead
+                    + " ".repeat(Math.max(2, CLAUSE_COLUMN - fixedHead.length()))
+                    + origin(fixed.reference()));
+            return lines;
+        }
         String first = head + formula;
         lines.add(first + " ".repeat(Math.max(2, CLAUSE_COLUMN - first.length())) + derived.clause());
         List<Formula.Place> places = formula.places();

@@ -20,6 +20,7 @@ import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
 
 /** A fence that is fixed and stands in the way by itself. */
 @AutoService(Kind.class)
@@ -77,7 +78,9 @@ public final class FixedFence implements Kind {
         @Override
         public Positioning position(Surroundings around) {
             ReachStandard reach = around.rules().reach();
-            Term through = reach.through(shape.value().orElse("slot"), new Given("e", "opening of the mesh", opening));
+            Term through = shape.value()
+                    .map(known -> reach.through(known, new Given("e", "opening of the mesh", opening)))
+                    .orElseGet(() -> new Withheld("s_r", "the shape of the openings is not known"));
             Term over = reach.over(
                     around.zoneLowest(), around.zoneHighest(), new Given("b", "height of the fence", height));
             Derived reachThrough = new Derived(

@@ -35,7 +35,7 @@ final class Requirement {
     /** The finding when a known value lies outside a table. */
     static List<Finding> covered(String tag, Stated<Quantity> value, Term lookedUp, String help) {
         List<Finding> findings = new ArrayList<>();
-        if (lookedUp instanceof Withheld withheld && value.value().isPresent()) {
+        if (lookedUp instanceof Withheld withheld && withheld.noRule()) {
             findings.add(Finding.refuses(NO_RULE, tag, value.where(), withheld.because(), help));
         }
         return findings;

@@ -28,7 +28,8 @@ public record AutomaticOperation(
         List<Stated<String>> whileRunning,
         Stated<String> responsible) {
 
-    private static final String ID = "automatic-operation";
+    /** Its key under {@code sheets}, and the name of its file. */
+    public static final String ID = "automatic-operation";
 
     public static AutomaticOperation read(Section top) {
         Section sheets = top.section("sheets");

@@ -1,0 +1,309 @@
+package org.cellfile.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.math.BigDecimal;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.cellfile.FolderWorld;
+import org.cellfile.cell.Cell;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.Findings;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.trace.Derived;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * The demonstration cells from end to end against numbers that another hand computed from the same inputs with exact fractions,
+ * without this program. Source: constructed, computed independently with exact fractions.
+ */
+class DemonstrationTest {
+
+    /** A condition; runs; time in ms and distance in mm: mean, deviation, highest, mean and three deviations, to the digit shown. */
+    private static final String KETTLEBROOK_RUNS = """
+            stop-robot.robot-axis-1-warm       | 10 | 361.3000 | 3.0569 | 367.0 | 370.4706 | 402.5000 | 4.0346 | 408.0 | 414.6037
+            stop-robot.robot-axis-1-cold       | 12 | 369.3333 | 3.0251 | 374.0 | 378.4088 | 414.3333 | 4.4992 | 421.0 | 427.8308
+            stop-robot.robot-axis-2-warm       | 10 | 347.4000 | 1.1738 | 349.0 | 350.9214 | 371.7000 | 2.5408 | 376.0 | 379.3223
+            stop-robot.robot-axis-1-empty      | 10 | 321.8000 | 1.3166 | 324.0 | 325.7497 | 351.2000 | 2.5298 | 355.0 | 358.7895
+            stop-lift.lift-lowering-warm       | 10 | 318.5000 | 1.9003 | 322.0 | 324.2009 | 31.5000  | 0.4714 | 32.0  | 32.9142
+            stop-lift.lift-lowering-cold       | 10 | 332.0000 | 4.0000 | 341.0 | 344.0000 | 33.2000  | 0.8882 | 35.0  | 35.8646
+            stop-lift.lift-raising-warm        | 12 | 286.0000 | 1.7581 | 290.0 | 291.2743 | 26.7500  | 0.5000 | 27.5  | 28.2500
+            stop-wrapper.turntable-loaded-warm | 15 | 697.0667 | 6.3748 | 708.0 | 716.1911 | 372.6000 | 3.6016 | 378.0 | 383.4048
+            stop-wrapper.turntable-loaded-cold | 10 | 713.7000 | 6.0562 | 722.0 | 731.8687 | 382.4000 | 3.6878 | 387.0 | 393.4635
+            stop-wrapper.turntable-empty-warm  | 10 | 601.8000 | 4.4672 | 609.0 | 615.2015 | 315.8000 | 3.0840 | 320.0 | 325.0520
+            stop-transfer.transfer-loaded-warm | 10 | 220.9000 | 1.1972 | 223.0 | 224.4917 | 35.9500  | 0.4972 | 37.0  | 37.4416
+            stop-transfer.transfer-loaded-cold | 14 | 227.5000 | 1.4005 | 232.0 | 231.7016 | 37.5357  | 0.4986 | 39.0  | 39.0316
+            stop-pusher.pusher-warm            | 12 | 19.6917  | 0.3175 | 20.1  | 20.6443  | 4.4500   | 0.1000 | 4.6   | 4.7500
+            stop-pusher.pusher-cold            | 10 | 20.7000  | 0.1491 | 20.9  | 21.1472  | 4.7400   | 0.0699 | 4.8   | 4.9498
+            """;
+
+    private static final String MARROWDALE_RUNS = """
+            stop-robot.arm-axis-1-warm | 10 | 438.0000 | 3.8297 | 445.0 | 449.4891 | 400.0000 | 3.6515 | 407.0 | 410.9545
+            stop-robot.arm-axis-1-cold | 11 | 446.1818 | 3.5445 | 452.0 | 456.8154 | 407.2727 | 4.3149 | 415.0 | 420.2174
+            stop-filler.filler-warm    | 10 | 261.5000 | 1.5811 | 265.0 | 266.2434 | 24.3500  | 0.4116 | 25.0  | 25.5849
+            stop-filler.filler-cold    | 10 | 268.3000 | 2.6687 | 271.0 | 276.3062 | 25.3500  | 0.4116 | 26.0  | 26.5849
+            """;
+
+    /** A stop test; greatest time in ms and distance in mm over its conditions; what was carried forward. */
+    private static final String KETTLEBROOK_STOPS = """
+            stop-robot    | 378.4088 | 427.8308 | 0.380 s | 430 mm
+            stop-lift     | 344.0000 | 35.8646  | 0.345 s | 36 mm
+            stop-wrapper  | 731.8687 | 393.4635 | 0.735 s | 400 mm
+            stop-transfer | 232.0000 | 39.0316  | 0.235 s | 40 mm
+            stop-pusher   | 21.1472  | 4.9498   | 21.5 ms | 5.0 mm
+            """;
+
+    private static final String MARROWDALE_STOPS = """
+            stop-robot  | 456.8154 | 420.2174 | 0.460 s | 430 mm
+            stop-filler | 276.3062 | 26.5849  | 0.280 s | 27 mm
+            """;
+
+    /** A zone; the extent needed and the one kept. */
+    private static final String KETTLEBROOK_ZONES = """
+            zone-robot | 3870 mm | 3900 mm
+            """;
+
+    private static final String MARROWDALE_ZONES = """
+            zone-robot | 3100 mm | 3150 mm
+            """;
+
+    /** A safeguard; kind; response time in ms; intrusion; distance in mm, exact and in whole mm; installed; margin. */
+    private static final String KETTLEBROOK_SAFEGUARDS = """
+            curtain-north       | light-curtain    | 430  | 0/550    | 1238.00 | 1238 | 1260 | 22
+            curtain-lift        | light-curtain    | 390  | 128/0    | 752.00  | 752  | 900  | 148
+            curtain-transfer    | light-curtain    | 272  | 0/0      | 500.00  | 500  | 515  | 15
+            curtain-wrapper     | light-curtain    | 786  | 850/750  | 2107.60 | 2108 | 2154 | 46
+            curtain-pusher      | light-curtain    | 37.5 | 0/0      | 100.00  | 100  | 104  | 4
+            curtain-pusher-rear | light-curtain    | 39.5 | 128/0    | 207.00  | 207  | 280  | 73
+            scanner-south       | laser-scanner    | 496  | 1128+100 | 2021.60 | 2022 | 2060 | 38
+            scanner-wrapper     | laser-scanner    | 848  | 1080+300 | 2736.80 | 2737 | 2764 | 27
+            scanner-lift        | laser-scanner    | 458  | 850+100  | 1682.80 | 1683 | 1800 | 117
+            door-west           | interlocked-door | 446  | 100      | 813.60  | 814  | 1045 | 231
+            door-lift           | interlocked-door | 408  | 20       | 672.80  | 673  | 699  | 26
+            door-transfer       | interlocked-door | 289  | 120      | 582.40  | 583  | 601  | 18
+            door-wrapper        | interlocked-door | 813  | 850      | 2150.80 | 2151 | 2203 | 52
+            fence-perimeter     | fixed-fence      | -    | 200/400  | 400.00  | 400  | 425  | 25
+            fence-wrapper       | fixed-fence      | -    | 120/600  | 600.00  | 600  | 634  | 34
+            fence-transfer      | fixed-fence      | -    | 200/0    | 200.00  | 200  | 296  | 96
+            """;
+
+    private static final String MARROWDALE_SAFEGUARDS = """
+            curtain-pallet  | light-curtain    | 510 | 128/0   | 944.00 | 944 | 1006 | 62
+            door-east       | interlocked-door | 531 | 120     | 969.60 | 970 | 822  | -148
+            door-filler     | interlocked-door | 350 | 80      | 640.00 | 640 | 652  | 12
+            fence-perimeter | fixed-fence      | -   | 200/800 | 800.00 | 800 | 830  | 30
+            """;
+
+    private static final Map<String, String> RUNS = both(KETTLEBROOK_RUNS, MARROWDALE_RUNS);
+    private static final Map<String, String> STOPS = both(KETTLEBROOK_STOPS, MARROWDALE_STOPS);
+    private static final Map<String, String> ZONES = both(KETTLEBROOK_ZONES, MARROWDALE_ZONES);
+    private static final Map<String, String> SAFEGUARDS = both(KETTLEBROOK_SAFEGUARDS, MARROWDALE_SAFEGUARDS);
+
+    /** A line of one of the tables. */
+    record Line(String cell, List<String> columns) {
+        BigDecimal number(int column) {
+            return new BigDecimal(columns.get(column));
+        }
+
+        String name() {
+            return columns.get(0);
+        }
+    }
+
+    private static Map<String, String> both(String kettlebrook, String marrowdale) {
+        return Map.of("kettlebrook-palletising", kettlebrook, "marrowdale-refit", marrowdale);
+    }
+
+    private static Stream<Line> lines(Map<String, String> tables) {
+        return tables.entrySet().stream()
+                .sorted(Map.Entry.comparingByKey())
+                .flatMap(table -> table.getValue()
+                        .lines()
+                        .map(line -> new Line(
+                                table.getKey(),
+                                Arrays.stream(line.split("\\|", -1))
+                                        .map(String::strip)
+                                        .toList())));
+    }
+
+    static Stream<Line> runs() {
+        return lines(RUNS);
+    }
+
+    static Stream<Line> stops() {
+        return lines(STOPS);
+    }
+
+    static Stream<Line> zones() {
+        return lines(ZONES);
+    }
+
+    static Stream<Line> safeguards() {
+        return lines(SAFEGUARDS);
+    }
+
+    private static Cell cell(String name) {
+        Findings findings = new Findings();
+        Cell cell = Cell.read(
+                        new FolderWorld(
+                                Path.of("..", "examples", name, "src", "main", "cell"),
+                                Clock.fixed(Instant.parse("2026-11-01T00:00:00Z"), ZoneOffset.UTC)),
+                        findings)
+                .orElseThrow();
+        assertThat(findings.sorted()).extracting(Finding::sentence).isEmpty();
+        return cell;
+    }
+
+    private static Derived derived(Cell cell, String tag) {
+        assertThat(cell.derived()).containsKey(tag);
+        return Objects.requireNonNull(cell.derived().get(tag));
+    }
+
+    /** The numbers were noted to a last digit, to the nearest; half of it is what they may be off. */
+    private static void near(Derived derived, BigDecimal noted, int pointRight) {
+        assertThat(derived.value()
+                        .orElseThrow()
+                        .coherent()
+                        .movePointRight(pointRight)
+                        .subtract(noted)
+                        .abs())
+                .as("%s against %s", derived, noted)
+                .isLessThanOrEqualTo(noted.ulp().multiply(new BigDecimal("0.5")));
+    }
+
+    @ParameterizedTest
+    @MethodSource("runs")
+    void theRunsGiveTheSameStatistics(Line line) {
+        Cell cell = cell(line.cell);
+        assertThat(cell.stops().stream()
+                        .flatMap(stop -> stop.conditions().stream())
+                        .filter(one -> one.tag().equals(line.name()))
+                        .map(one -> one.condition().runs().size()))
+                .containsExactly(line.number(1).intValueExact());
+        List<String> names = List.of("mean-", "deviation-", "highest-", "mean-plus-three-");
+        for (int i = 0; i < names.size(); i++) {
+            near(derived(cell, line.name() + "." + names.get(i) + "time"), line.number(2 + i), 3);
+            near(derived(cell, line.name() + "." + names.get(i) + "distance"), line.number(6 + i), 0);
+        }
+    }
+
+    @ParameterizedTest
+    @MethodSource("stops")
+    void theSameValuesGovernAndAreCarriedForward(Line line) {
+        Cell cell = cell(line.cell);
+        near(derived(cell, line.name() + ".stopping-time"), line.number(1), 3);
+        near(derived(cell, line.name() + ".stopping-distance"), line.number(2), 0);
+        assertThat(cell.stops())
+                .filteredOn(stop -> stop.tag().equals(line.name()))
+                .singleElement()
+                .satisfies(stop -> {
+                    assertThat(stop.carriedTime().value()).contains(AsWritten.quantity(line.columns.get(3)));
+                    assertThat(stop.carriedDistance().value()).contains(AsWritten.quantity(line.columns.get(4)));
+                });
+    }
+
+    @ParameterizedTest
+    @MethodSource("zones")
+    void theZonesNeedTheSameExtent(Line line) {
+        Cell cell = cell(line.cell);
+        assertThat(derived(cell, line.name() + ".needed-extent").value())
+                .contains(AsWritten.quantity(line.columns.get(1)));
+        assertThat(cell.zones())
+                .filteredOn(zone -> zone.tag().equals(line.name()))
+                .singleElement()
+                .satisfies(zone ->
+                        assertThat(zone.zone().extent().value()).contains(AsWritten.quantity(line.columns.get(2))));
+    }
+
+    @ParameterizedTest
+    @MethodSource("safeguards")
+    void theSafeguardsNeedTheSameDistances(Line line) {
+        Cell cell = cell(line.cell);
+        Guarding guarding = guarding(cell, line.name());
+        String tag = line.name() + ".";
+        assertThat(guarding.safeguard().kind().id()).isEqualTo(line.columns.get(1));
+        if (line.columns.get(2).equals("-")) {
+            assertThat(guarding.responseTime()).isEmpty();
+        } else {
+            assertThat(guarding.responseTime().orElseThrow().value())
+                    .contains(AsWritten.quantity(line.columns.get(2) + " ms"));
+        }
+        intrusion(cell, tag, line.columns.get(1), line.columns.get(3));
+        assertThat(guarding.separationDistance().value()).contains(millimetres(line.columns.get(4)));
+        assertThat(guarding.separationDistance().rounded()).contains(millimetres(line.columns.get(5)));
+        assertThat(guarding.safeguard().installed().distance().value()).contains(millimetres(line.columns.get(6)));
+        assertThat(guarding.margin().rounded()).contains(millimetres(line.columns.get(7)));
+    }
+
+    /** Through and over for fields and fences; intrusion and supplements for scanners; reach through for doors. */
+    private static void intrusion(Cell cell, String tag, String kind, String noted) {
+        switch (kind) {
+            case "interlocked-door" ->
+                assertThat(derived(cell, tag + "reach-through").value()).contains(millimetres(noted));
+            case "laser-scanner" ->
+                assertThat(derived(cell, tag + "intrusion").value())
+                        .contains(millimetres(noted.substring(0, noted.indexOf('+'))));
+            default -> {
+                int slash = noted.indexOf('/');
+                assertThat(derived(cell, tag + "reach-through").value())
+                        .contains(millimetres(noted.substring(0, slash)));
+                assertThat(derived(cell, tag + "reach-over").value()).contains(millimetres(noted.substring(slash + 1)));
+            }
+        }
+    }
+
+    private static Quantity millimetres(String number) {
+        return Quantity.millimetres(number);
+    }
+
+    private static Guarding guarding(Cell cell, String tag) {
+        return cell.safeguards().stream()
+                .filter(one -> one.tag().equals(tag))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    @Test
+    void nothingIsLeftOutOfTheComparison() {
+        for (String name : SAFEGUARDS.keySet()) {
+            Cell cell = cell(name);
+            assertThat(cell.safeguards())
+                    .extracting(Guarding::tag)
+                    .containsExactlyInAnyOrderElementsOf(names(SAFEGUARDS, name));
+            assertThat(cell.stops())
+                    .extracting(stop -> stop.tag())
+                    .containsExactlyInAnyOrderElementsOf(names(STOPS, name));
+            assertThat(cell.stops().stream()
+                            .flatMap(stop -> stop.conditions().stream())
+                            .map(condition -> condition.tag()))
+                    .containsExactlyInAnyOrderElementsOf(names(RUNS, name));
+        }
+    }
+
+    private static List<String> names(Map<String, String> tables, String cell) {
+        return lines(tables)
+                .filter(line -> line.cell.equals(cell))
+                .map(Line::name)
+                .toList();
+    }
+
+    @Test
+    void oneDemonstrationAgreesAndTheOtherFallsShortAtOneDoor() {
+        assertThat(cell("kettlebrook-palletising").findings())
+                .extracting(finding -> finding.about() + " " + finding.id())
+                .containsExactly("scanner-lift laser-scanner.crawling-under");
+        assertThat(cell("marrowdale-refit").findings())
+                .extracting(finding -> finding.about() + " " + finding.id())
+                .containsExactly("door-east installed.too-close");
+    }
+}

@@ -1,0 +1,175 @@
+package org.cellfile.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class MainTest {
+
+    private static final Path KETTLEBROOK = Path.of("..", "examples", "kettlebrook-palletising", "src", "main", "cell");
+    private static final String SET = "kettlebrook-palletising";
+
+    @TempDir
+    private Path temporary;
+
+    private Path cell;
+    private Path output;
+
+    private record Ran(int code, String out, String err) {}
+
+    private static Ran run(Object... arguments) {
+        StringWriter out = new StringWriter();
+        StringWriter err = new StringWriter();
+        int code = Main.run(
+                new PrintWriter(out, true),
+                new PrintWriter(err, true),
+                Stream.of(arguments).map(Object::toString).toArray(String[]::new));
+        return new Ran(code, out.toString(), err.toString());
+    }
+
+    @BeforeEach
+    void copyTheCell() throws IOException {
+        cell = temporary.resolve("cell");
+        output = temporary.resolve("output");
+        try (Stream<Path> paths = Files.walk(KETTLEBROOK)) {
+            for (Path path : paths.toList()) {
+                Path copy = cell.resolve(KETTLEBROOK.relativize(path).toString());
+                if (Files.isDirectory(path)) {
+                    Files.createDirectories(copy);
+                } else {
+                    Files.copy(path, copy);
+                }
+            }
+        }
+    }
+
+    private void change(String file, String from, String to) throws IOException {
+        Path path = cell.resolve(file);
+        String text = Files.readString(path);
+        assertThat(text).contains(from);
+        Files.writeString(path, text.replace(from, to));
+    }
+
+    private SortedMap<String, String> bytes() throws IOException {
+        SortedMap<String, String> bytes = new TreeMap<>();
+        try (Stream<Path> paths = Files.walk(output.resolve(SET))) {
+            for (Path path : paths.filter(Files::isRegularFile).toList()) {
+                bytes.put(
+                        output.relativize(path).toString(),
+                        new String(Files.readAllBytes(path), StandardCharsets.ISO_8859_1));
+            }
+        }
+        return bytes;
+    }
+
+    @Test
+    void aCellThatAgreesIsCheckedWithZero() {
+        Ran ran = run("check", cell);
+        assertThat(ran.code).as(ran.out + ran.err).isZero();
+        assertThat(ran.err).isEmpty();
+    }
+
+    @Test
+    void generatingTwiceGivesTheSameBytes() throws IOException {
+        Ran first = run("generate", cell, "--to", output);
+        assertThat(first.code).as(first.out + first.err).isZero();
+        SortedMap<String, String> before = bytes();
+        assertThat(before).isNotEmpty();
+        assertThat(before.values()).allMatch(file -> file.startsWith("%PDF-"));
+        Ran second = run("generate", cell, "--to", output);
+        assertThat(second.code).isZero();
+        assertThat(second.out).isEqualTo(first.out);
+        assertThat(bytes()).isEqualTo(before);
+    }
+
+    @Test
+    void aWrongNumberIsRefusedAndNothingIsWritten() throws IOException {
+        change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
+        Ran ran = run("generate", cell, "--to", output);
+        assertThat(ran.code).isEqualTo(1);
+        assertThat(ran.out)
+                .contains("the stated separation distance of `curtain-north` is 1237 mm, the derived one 1238 mm")
+                .contains("[claim.not-equal]")
+                .contains("; nothing was written");
+        assertThat(output).doesNotExist();
+        assertThat(run("check", cell).code).isEqualTo(1);
+    }
+
+    @Test
+    void aRefusalLeavesEarlierPagesWithANoteAndTheNextRunTakesItAway() throws IOException {
+        Path note = output.resolve(SET + "-not-current.txt");
+        assertThat(run("generate", cell, "--to", output).code).isZero();
+        SortedMap<String, String> before = bytes();
+        change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
+        assertThat(run("generate", cell, "--to", output).code).isEqualTo(1);
+        assertThat(bytes()).isEqualTo(before);
+        assertThat(note).exists();
+        change("safeguards.yaml", "separation-distance: 1237 mm", "separation-distance: 1238 mm");
+        assertThat(run("generate", cell, "--to", output).code).isZero();
+        assertThat(bytes()).isEqualTo(before);
+        assertThat(note).doesNotExist();
+    }
+
+    @Test
+    void findingsAreToldInTheFormAskedFor() throws IOException {
+        change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
+        assertThat(run("check", cell, "--findings", "json").out).startsWith("{").contains("claim.not-equal");
+        assertThat(run("check", cell, "--findings", "junit").out)
+                .startsWith("<?xml")
+                .contains("claim.not-equal");
+    }
+
+    @Test
+    void aValueIsExplainedFromTheSameObjects() {
+        Ran ran = run("explain", "curtain-north.separation-distance", cell);
+        assertThat(ran.code).isZero();
+        assertThat(ran.out)
+                .contains("S = max(S_RT; S_RO)")
+                .contains("1238 mm")
+                .contains("recomputed, agrees with the recorded value");
+        assertThat(run("explain", "claim.not-equal").code).isZero();
+    }
+
+    @Test
+    void wrongUseIsTwo() {
+        for (Ran ran : new Ran[] {
+            run("frobnicate"),
+            run(),
+            run("check"),
+            run("check", cell, "--no-such-option"),
+            run("check", temporary.resolve("nowhere")),
+            run("explain", "no.such-thing"),
+            run("explain", "no.such-thing", cell),
+            run("check", cell, "--findings", "song")
+        }) {
+            assertThat(ran.code).as(ran.toString()).isEqualTo(2);
+            assertThat(ran.err).isNotBlank().doesNotContain("Exception").doesNotContain("\tat ");
+        }
+    }
+
+    @Test
+    void helpAndVersionAreZero() {
+        assertThat(run("--help").out).contains("check").contains("generate").contains("explain");
+        assertThat(run("--help").code).isZero();
+        assertThat(run("--version").code).isZero();
+    }
+
+    @Test
+    void anEmptyFolderIsRefused() throws IOException {
+        Path empty = Files.createDirectories(temporary.resolve("empty"));
+        Ran ran = run("generate", empty, "--to", output);
+        assertThat(ran.code).as(ran.toString()).isEqualTo(1);
+        assertThat(output).doesNotExist();
+    }
+}

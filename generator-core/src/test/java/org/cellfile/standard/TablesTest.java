@@ -1,0 +1,166 @@
+package org.cellfile.standard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.cellfile.cases.AsWritten;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.standard.PositioningStandard.PerpendicularField;
+import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The tables of the editions, cell by cell and between the cells, against the transcription in {@link Tables}. */
+class TablesTest {
+
+    private static final List<String> SHAPES = List.of("slot", "square", "round");
+
+    private static Term overField(int lowest, int highest, String edge) {
+        PositioningStandard edition =
+                (PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow();
+        return edition.perpendicular(new PerpendicularField(
+                        "field",
+                        AsWritten.given("T", "0.1 s"),
+                        AsWritten.given("d", "14 mm"),
+                        AsWritten.given("b", edge),
+                        AsWritten.given("a_1", lowest + " mm"),
+                        AsWritten.given("a_2", highest + " mm"),
+                        AsWritten.given("X", "2000 mm")))
+                .part("reach-over")
+                .expression();
+    }
+
+    private static ReachStandard reach(String edition) {
+        return (ReachStandard) Editions.of(edition).orElseThrow();
+    }
+
+    private static Term overStructure(String edition, int lowest, int highest, String edge) {
+        return reach(edition)
+                .over(
+                        AsWritten.given("a_1", lowest + " mm"),
+                        AsWritten.given("a_2", highest + " mm"),
+                        AsWritten.given("b", edge));
+    }
+
+    static Stream<Arguments> cellsOverAField() {
+        return cells(Tables.OVER_A_FIELD);
+    }
+
+    static Stream<Arguments> cellsOverAStructure() {
+        return cells(Tables.OVER_A_STRUCTURE);
+    }
+
+    private static Stream<Arguments> cells(Tables.Heights table) {
+        return table.hazards().stream()
+                .flatMap(hazard -> table.edges().stream().map(edge -> Arguments.of(hazard, edge)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cellsOverAField")
+    void overAFieldCellByCell(int hazard, int edge) {
+        assertThat(overField(hazard, hazard, edge + " mm").value())
+                .contains(Quantity.millimetres("" + Tables.OVER_A_FIELD.cell(hazard, edge)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("cellsOverAStructure")
+    void overAStructureCellByCell(int hazard, int edge) {
+        Quantity printed = Quantity.millimetres("" + Tables.OVER_A_STRUCTURE.cell(hazard, edge));
+        assertThat(overStructure("ISO 13857:2008", hazard, hazard, edge + " mm").value())
+                .contains(printed);
+        assertThat(overStructure("ISO 13857:2019", hazard, hazard, edge + " mm").value())
+                .contains(printed);
+    }
+
+    static Stream<Arguments> heights() {
+        Random random = new Random(13855);
+        return IntStream.range(0, 400).mapToObj(i -> {
+            int lowest = random.nextInt(2800);
+            return Arguments.of(lowest, lowest + random.nextInt(i % 2 == 0 ? 1 : 1500), 1000 + random.nextInt(1900));
+        });
+    }
+
+    @ParameterizedTest
+    @MethodSource("heights")
+    void betweenTheCells(int lowest, int highest, int edge) {
+        assertThat(overField(lowest, highest, edge + " mm").value())
+                .contains(Quantity.millimetres("" + Tables.OVER_A_FIELD.reach(lowest, highest, edge)));
+        assertThat(overStructure("ISO 13857:2008", lowest, highest, edge + " mm")
+                        .value())
+                .contains(Quantity.millimetres("" + Tables.OVER_A_STRUCTURE.reach(lowest, highest, edge)));
+    }
+
+    @ParameterizedTest
+    @MethodSource("heights")
+    void theRemarkNamesTheRowsAndTheColumn(int lowest, int highest, int edge) {
+        int column = Tables.OVER_A_STRUCTURE.edges().stream()
+                .filter(one -> one <= edge)
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        assertThat(overStructure("ISO 13857:2008", lowest, highest, edge + " mm"))
+                .isInstanceOfSatisfying(
+                        org.cellfile.trace.Lookup.class,
+                        lookup -> assertThat(lookup.taken())
+                                .contains("in the column " + column + " mm")
+                                .contains("hazard from " + lowest + " mm to " + highest + " mm"));
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"899.9 mm", "0 mm"})
+    void noEdgeBelowTheTableOfFields(String edge) {
+        assertThat(overField(0, 1000, edge)).isInstanceOf(Withheld.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"999.9 mm", "0 mm"})
+    void noStructureBelowTheTable(String edge) {
+        assertThat(overStructure("ISO 13857:2019", 0, 1000, edge)).isInstanceOf(Withheld.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ISO 13857:2008", "ISO 13857:2019"})
+    void nothingFromHeightsThatAreNotKnown(String edition) {
+        Term height = AsWritten.given("h", "1400 mm");
+        Term unknown = AsWritten.missing("h");
+        assertThat(reach(edition).over(unknown, height, height).value()).isEmpty();
+        assertThat(reach(edition).over(height, unknown, height).value()).isEmpty();
+        assertThat(reach(edition).over(height, height, unknown).value()).isEmpty();
+        assertThat(reach(edition).through("slot", unknown).value()).isEmpty();
+    }
+
+    static Stream<Arguments> openings() {
+        return Tables.THROUGH_AN_OPENING.stream()
+                .flatMap(row -> SHAPES.stream()
+                        .map(shape -> Arguments.of(shape, row.get(0), row.get(1 + SHAPES.indexOf(shape)))));
+    }
+
+    /** The largest opening of a row belongs to it; the smallest amount above it belongs to the next. */
+    @ParameterizedTest
+    @MethodSource("openings")
+    void throughAnOpeningRowByRow(String shape, int largest, int printed) {
+        int row = Tables.THROUGH_AN_OPENING.stream()
+                .map(one -> one.get(0))
+                .toList()
+                .indexOf(largest);
+        for (String edition : List.of("ISO 13857:2008", "ISO 13857:2019")) {
+            assertThat(through(edition, shape, largest + " mm").value()).contains(Quantity.millimetres("" + printed));
+            Term above = through(edition, shape, largest + ".001 mm");
+            if (row + 1 < Tables.THROUGH_AN_OPENING.size()) {
+                int next = Tables.THROUGH_AN_OPENING.get(row + 1).get(1 + SHAPES.indexOf(shape));
+                assertThat(above.value()).contains(Quantity.millimetres("" + next));
+            } else {
+                assertThat(above).isInstanceOf(Withheld.class);
+            }
+        }
+    }
+
+    private static Term through(String edition, String shape, String opening) {
+        return reach(edition).through(shape, AsWritten.given("e", opening));
+    }
+}
