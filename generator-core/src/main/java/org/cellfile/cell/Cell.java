@@ -108,7 +108,10 @@ public record Cell(
         return new Guarding(
                 safeguard,
                 protectedZones,
-                named(stops, safeguard.stopTest()),
+                safeguard.stopTests().stream()
+                        .map(tag -> named(stops, tag))
+                        .flatMap(Optional::stream)
+                        .toList(),
                 identity.instrument(safeguard.installed().instrument()),
                 rules);
     }

@@ -54,7 +54,11 @@ public final class Composition {
                 cell.derived().values().stream()
                         .map(derived -> new Dossier.Value(
                                 derived.tag(),
-                                derived.rounded().map(Quantity::toString).orElse("")))
+                                derived.rounded().map(Quantity::toString).orElse(""),
+                                derived.value()
+                                        .map(Quantity::plain)
+                                        .map(Quantity::toString)
+                                        .orElse("")))
                         .toList());
     }
 
@@ -117,7 +121,8 @@ public final class Composition {
                         new Paragraph("The following is not recomputed here and has to be settled elsewhere:"),
                         new Points(List.of(
                                 "the risk assessment, the performance levels of the safety functions and the residual risks",
-                                "reaching under a field, standing behind it, and ways around the ends of a safeguard",
+                                "reaching or passing under a field or through the gap below a fence, standing behind a field, and ways around the"
+                                        + " ends of a safeguard",
                                 "fields approached at an angle other than along their plane or at a right angle to it",
                                 "blanking, muting and fields that are switched",
                                 "gaps between moving and fixed parts in which somebody can be crushed",
@@ -125,6 +130,7 @@ public final class Composition {
                                 "emergency stops, enabling devices, mode selectors and reset",
                                 "ejected parts, radiation, noise, heat, substances, electrical equipment",
                                 "whether the tests of the safeguards were done and are due again",
+                                "whether the stops were measured with the load, speed and mode now in use",
                                 "whether the files describe the machine as it stands: that is for those who sign"))));
     }
 
@@ -177,7 +183,8 @@ public final class Composition {
                 "Sources",
                 List.of(
                         new Paragraph(
-                                "Whoever has only this PDF can save the attached files, run the generator on them and compare. The"
+                                "Whoever has only this PDF can save the attached files, run the generator on them and compare (keep their names; where a name holds a"
+                                        + " folder, make that folder first). The"
                                         + " places given beside each input are lines and columns of these files."),
                         table));
     }

@@ -24,7 +24,7 @@ public final class WarnUnusedThing implements Check {
         Set<String> used = new HashSet<>();
         cell.zones().forEach(zone -> used.add(zone.zone().overrun().characters()));
         cell.safeguards().forEach(guarding -> {
-            used.add(guarding.safeguard().stopTest().characters());
+            guarding.safeguard().stopTests().forEach(test -> used.add(test.characters()));
             used.add(guarding.safeguard().installed().instrument().characters());
         });
         cell.stops().forEach(stop -> used.add(stop.test().instrument().characters()));

@@ -13,7 +13,8 @@ public record Dossier(Label label, List<Chapter> chapters, List<Sheet> sheets, L
      * One derived value as printed.
      *
      * @param tag thing and name
-     * @param value number and unit, or empty when it could not be computed
+     * @param value number and unit as printed, or empty when it could not be computed
+     * @param exact the value calculation went on with
      */
-    public record Value(String tag, String value) {}
+    public record Value(String tag, String value, String exact) {}
 }

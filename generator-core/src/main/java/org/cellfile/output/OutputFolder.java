@@ -25,6 +25,9 @@ public final class OutputFolder {
     /** One write at a time within this process; the lock file keeps other processes out. */
     private static final Object ONE_AT_A_TIME = new Object();
 
+    /** Its presence also tells that pages were written here before. */
+    private static final String LOCK = ".cellfile.lock";
+
     private final Path folder;
 
     public OutputFolder(Path folder) {
@@ -42,7 +45,7 @@ public final class OutputFolder {
         Files.createDirectories(folder);
         synchronized (ONE_AT_A_TIME) {
             try (FileChannel channel = FileChannel.open(
-                            folder.resolve(".cellfile.lock"), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                            folder.resolve(LOCK), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
                     FileLock lock = channel.lock()) {
                 Path set = folder.resolve(cellId);
                 Path before = folder.resolve("." + cellId + ".before");
@@ -97,7 +100,7 @@ public final class OutputFolder {
      * @param sentence what was refused
      */
     public void notCurrent(String cellId, String sentence) throws IOException {
-        boolean earlier = cellId.isEmpty() ? Files.isDirectory(folder) : Files.isDirectory(folder.resolve(cellId));
+        boolean earlier = cellId.isEmpty() ? Files.exists(folder.resolve(LOCK)) : Files.isDirectory(folder.resolve(cellId));
         if (earlier) {
             Files.writeString(
                     note(cellId),

@@ -207,7 +207,7 @@ class DemonstrationTest {
                 .filteredOn(stop -> stop.tag().equals(line.name()))
                 .singleElement()
                 .satisfies(stop -> {
-                    assertThat(stop.carriedTime().value()).contains(AsWritten.quantity(line.columns.get(3)));
+                    assertThat(stop.carriedTime("t_2").value()).contains(AsWritten.quantity(line.columns.get(3)));
                     assertThat(stop.carriedDistance().value()).contains(AsWritten.quantity(line.columns.get(4)));
                 });
     }
@@ -260,6 +260,34 @@ class DemonstrationTest {
                 assertThat(derived(cell, tag + "reach-over").value()).contains(millimetres(noted.substring(slash + 1)));
             }
         }
+    }
+
+    /** {@code T} is the links and the stop carried forward; what the stop may take is what they leave of the longest time. */
+    @ParameterizedTest
+    @MethodSource("safeguards")
+    void theStopMayTakeWhatTheLinksLeave(Line line) {
+        Cell cell = cell(line.cell);
+        Guarding guarding = guarding(cell, line.name());
+        if (line.columns.get(2).equals("-")) {
+            assertThat(guarding.longestStop()).isEmpty();
+            assertThat(guarding.safeguard().links()).isEmpty();
+            return;
+        }
+        Quantity links = guarding.safeguard().links().stream()
+                .map(link -> link.time().value().orElseThrow())
+                .reduce(Quantity::plus)
+                .orElseThrow();
+        Quantity longest =
+                derived(cell, line.name() + ".longest-response-time").value().orElseThrow();
+        assertThat(guarding.longestStop().orElseThrow().value()).contains(longest.minus(links));
+        assertThat(derived(cell, line.name() + ".longest-stopping-time").value())
+                .contains(longest.minus(links));
+        assertThat(derived(cell, line.name() + ".response-time").expression().symbols())
+                .startsWith("t_1a + t_1b")
+                .endsWith(" + t_2");
+        assertThat(guarding.zones())
+                .hasSameSizeAs(guarding.safeguard().protects())
+                .isNotEmpty();
     }
 
     private static Quantity millimetres(String number) {

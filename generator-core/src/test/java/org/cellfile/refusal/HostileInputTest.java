@@ -123,7 +123,7 @@ class HostileInputTest {
         assertThat(found()).containsExactly("read.unknown-key");
 
         Files.delete(folder.resolve("long.yaml"));
-        for (String value : List.of("tag: curtain", "kind: light-curtain", "resolution: 14 mm", "stop-test: stop")) {
+        for (String value : List.of("tag: curtain", "kind: light-curtain", "resolution: 14 mm", "stop-tests: [stop]")) {
             BaseCell.copyTo(folder);
             String key = value.substring(0, value.indexOf(' '));
             BaseCell.change(folder, "safeguards.yaml", value + "\n", key + " " + million + "\n");

@@ -171,6 +171,50 @@ class TermTest {
         assertThat(speed.reference().standing().words()).isEqualTo("published: book, p. 1");
     }
 
+    /** One thing rests on the next in every way a term can rest on others, and on nothing else. */
+    static Stream<java.util.function.Function<Term, Term>> waysToRest() {
+        return Stream.of(
+                term -> Sum.of(A, term),
+                term -> new Difference(A, term),
+                term -> new Difference(term, A),
+                term -> new Product(N, term),
+                term -> new Product(term, N),
+                term -> new Product(term, term),
+                term -> new Quotient(term, N),
+                term -> new Quotient(A, term),
+                term -> new Root(new Product(term, A)),
+                term -> Greatest.of(A, term),
+                term -> Least.of(A, term),
+                term -> new Lookup(
+                        "C",
+                        Quantity.millimetres("5"),
+                        reference("t", new Standing.FromMemory("")),
+                        List.of(term),
+                        "row"),
+                term -> new Case(List.of(new Branch(new Condition(A, Comparison.AT_MOST, A), term)), A),
+                term -> new Case(List.of(new Branch(new Condition(A, Comparison.LESS, A), A)), term));
+    }
+
+    @ParameterizedTest
+    @MethodSource("waysToRest")
+    void nothingBelowIsLost(java.util.function.Function<Term, Term> rest) {
+        Fixed fixed = new Fixed("F", Quantity.millimetres("3"), reference("bottom", new Standing.FromMemory("")));
+        Derived bottom = derived("bottom", fixed);
+        Derived middle = derived("middle", Sum.of(bottom, A));
+        Derived top = derived("top", rest.apply(middle));
+        assertThat(top.below()).containsExactly(middle, bottom);
+        assertThat(top.references()).extracting(Reference::id).contains("bottom");
+    }
+
+    @Test
+    void bothSidesOfAConditionCount() {
+        Fixed left = new Fixed("L", Quantity.millimetres("3"), reference("left", new Standing.FromMemory("")));
+        Fixed right = new Fixed("R", Quantity.millimetres("2"), reference("right", new Standing.FromMemory("")));
+        Derived derived =
+                derived("S", new Case(List.of(new Branch(new Condition(left, Comparison.LESS, right), B)), A));
+        assertThat(derived.references()).extracting(Reference::id).containsExactly("left", "right");
+    }
+
     @Test
     void derivedValuesAreTheSameByTheirTag() {
         assertThat(derived("S", A)).isEqualTo(derived("S", B)).hasSameHashCodeAs(derived("S", B));
@@ -212,6 +256,9 @@ class TermTest {
         assertThat(Drawing.of(derived("S", Greatest.of(B, A))).remarks())
                 .containsExactly("the greatest governs: a = 6 mm");
         assertThat(Drawing.of(derived("S", Least.of(B, A))).remarks()).containsExactly("the least governs: b = 4 mm");
+        assertThat(Drawing.of(derived("S", Least.of(A, B))).remarks()).containsExactly("the least governs: b = 4 mm");
+        assertThat(Drawing.of(derived("S", Sum.of(A, Greatest.of(A, B)))).remarks())
+                .containsExactly("the greatest governs: a = 6 mm");
         assertThat(Drawing.of(derived("S", new Greatest(Collections.nCopies(5, A))))
                         .remarks())
                 .isEmpty();

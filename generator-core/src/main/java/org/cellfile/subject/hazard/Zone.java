@@ -1,6 +1,7 @@
 package org.cellfile.subject.hazard;
 
 import java.time.LocalDate;
+import java.util.List;
 import java.util.Optional;
 import org.cellfile.claim.Recorded;
 import org.cellfile.finding.Finding;
@@ -19,6 +20,7 @@ import org.cellfile.subject.stopping.StopTest;
  *
  * @param robot the robot that moves in it; missing when it belongs to another machine
  * @param extent the radius kept as hazard zone around the robot's base axis; missing when a limitation keeps the movement in
+ * @param stoppedBy the stop tests that end the movement in it
  * @param overrun the stop test whose stopping distance the extent allows for
  * @param limitation what keeps the movement in
  */
@@ -29,6 +31,7 @@ public record Zone(
         Stated<Quantity> lowest,
         Stated<Quantity> highest,
         Stated<String> robot,
+        List<Stated<String>> stoppedBy,
         Stated<Quantity> extent,
         Stated<String> overrun,
         Optional<Limitation> limitation,
@@ -90,6 +93,7 @@ public record Zone(
                 lowest,
                 highest,
                 robot,
+                section.references("stopped-by", StopTest.SORT),
                 byExtent
                         ? section.positive("extent", Dimension.LENGTH)
                         : new Stated.Missing<>(section.where(), "extent"),

@@ -43,13 +43,13 @@ public final class Guarding implements Recomputed {
 
     /**
      * @param zones that it protects
-     * @param stop the stop it triggers; empty for kinds that stop nothing
+     * @param stops that it triggers; none for kinds that stop nothing
      * @param instrument its distance was measured with
      */
     public Guarding(
             Safeguard safeguard,
             List<Zone> zones,
-            Optional<StopEvidence> stop,
+            List<StopEvidence> stops,
             Optional<Instrument> instrument,
             Surroundings.Rules rules) {
         this.safeguard = safeguard;
@@ -58,7 +58,7 @@ public final class Guarding implements Recomputed {
         String tag = tag();
         List<Term> links = links();
         responseTime =
-                safeguard.kind().stopsTheHazard() ? Optional.of(responseTime(tag, links, stop)) : Optional.empty();
+                safeguard.kind().stopsTheHazard() ? Optional.of(responseTime(tag, links, stops)) : Optional.empty();
         Given installed =
                 new Given("X", "installed distance", safeguard.installed().distance());
         positioning = safeguard
@@ -92,10 +92,9 @@ public final class Guarding implements Recomputed {
         return links;
     }
 
-    private static Derived responseTime(String tag, List<Term> links, Optional<StopEvidence> stop) {
+    private static Derived responseTime(String tag, List<Term> links, List<StopEvidence> stops) {
         List<Term> all = new ArrayList<>(links);
-        all.add(stop.<Term>map(StopEvidence::carriedTime)
-                .orElseGet(() -> new Withheld("t_2", "the stop test is not described")));
+        all.add(slowest(stops));
         return new Derived(
                 tag,
                 "response-time",
@@ -103,7 +102,22 @@ public final class Guarding implements Recomputed {
                 "T",
                 "sum of the links",
                 new Sum(all),
-                Rounding.up(Quantity.seconds("0.001")));
+                Rounding.up(Quantity.seconds("0.0001")));
+    }
+
+    /** A safeguard that triggers several stops waits for the slowest. */
+    private static Term slowest(List<StopEvidence> stops) {
+        if (stops.isEmpty()) {
+            return new Withheld("t_2", "the stop test is not described");
+        }
+        if (stops.size() == 1) {
+            return stops.get(0).carriedTime("t_2");
+        }
+        List<Term> times = new ArrayList<>();
+        for (StopEvidence stop : stops) {
+            times.add(stop.carriedTime("t_2" + (char) ('a' + times.size())));
+        }
+        return new Greatest(times);
     }
 
     private static Derived longestStop(String tag, Derived longest, List<Term> links) {

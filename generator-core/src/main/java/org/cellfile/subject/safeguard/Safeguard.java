@@ -19,7 +19,7 @@ import org.cellfile.subject.stopping.StopTest;
  *
  * @param protects tags of hazard zones
  * @param triggers what it does to the machine
- * @param stopTest the stop test whose time it waits for; missing for kinds that stop nothing
+ * @param stopTests the stops it triggers, the slowest of which it waits for; none for kinds that stop nothing
  * @param links the parts of its response time before the stop, in signal order
  */
 public record Safeguard(
@@ -31,7 +31,7 @@ public record Safeguard(
         Stated<String> position,
         List<Stated<String>> protects,
         Stated<String> triggers,
-        Stated<String> stopTest,
+        List<Stated<String>> stopTests,
         List<Link> links,
         Device device,
         Installed installed,
@@ -84,7 +84,7 @@ public record Safeguard(
                 section.text("position"),
                 section.references("protects", Zone.SORT),
                 kind.stopsTheHazard() ? section.text("triggers") : nothing(section, "triggers"),
-                kind.stopsTheHazard() ? section.reference("stop-test", StopTest.SORT) : nothing(section, "stop-test"),
+                kind.stopsTheHazard() ? section.references("stop-tests", StopTest.SORT) : List.of(),
                 kind.stopsTheHazard() ? Section.each(section.list("response"), Link::read) : List.of(),
                 kind.read(section, tag.characters()),
                 Installed.read(section.section("installed")),

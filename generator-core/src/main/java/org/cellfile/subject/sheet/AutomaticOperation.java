@@ -31,6 +31,9 @@ public record AutomaticOperation(
     /** Its key under {@code sheets}, and the name of its file. */
     public static final String ID = "automatic-operation";
 
+    /** More doors than these are counted, not named: the line has to be read at a glance. */
+    private static final int MOST_NAMED = 3;
+
     public static AutomaticOperation read(Section top) {
         Section sheets = top.section("sheets");
         Section section = sheets.section(ID);
@@ -70,12 +73,14 @@ public record AutomaticOperation(
     private List<String> starting(Words words, List<Guarding> safeguards) {
         List<String> lines = new ArrayList<>();
         lines.add(words.get("start-nobody"));
-        String doors = safeguards.stream()
+        List<String> doors = safeguards.stream()
                 .filter(guarding -> guarding.safeguard().kind().closedByHand())
                 .map(Guarding::tag)
-                .collect(Collectors.joining(", "));
-        if (!doors.isEmpty()) {
-            lines.add(words.get("start-closed", doors));
+                .toList();
+        if (doors.size() > MOST_NAMED) {
+            lines.add(words.get("start-all-closed", String.valueOf(doors.size())));
+        } else if (!doors.isEmpty()) {
+            lines.add(words.get("start-closed", String.join(", ", doors)));
         }
         lines.add(words.get("start-check"));
         lines.addAll(texts(beforeStart));

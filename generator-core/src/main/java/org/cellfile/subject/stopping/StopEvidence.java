@@ -74,9 +74,13 @@ public final class StopEvidence implements Recomputed {
         return conditions;
     }
 
-    /** The stopping time the distances go on with: what was stated, which the runs must bear out. */
-    public Given carriedTime() {
-        return new Given("t_2", "stopping time carried forward, " + test.name().characters(), test.carriedTime());
+    /**
+     * The stopping time the distances go on with: what was stated, which the runs must bear out.
+     *
+     * @param symbol under which it stands in the sum of the links
+     */
+    public Given carriedTime(String symbol) {
+        return new Given(symbol, "stopping time carried forward, " + test.name().characters(), test.carriedTime());
     }
 
     /** The stopping distance the hazard zones go on with. */

@@ -104,3 +104,6 @@ ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 
 /* A safeguard's facts and its drawing are read together. */
 #chapter-safeguards .section { page-break-inside: avoid; }
+
+/* A thing's key rows stay together, and with their heading. */
+.chapter table.facts { page-break-inside: avoid; }

@@ -1,0 +1,60 @@
+package org.cellfile.standard;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+class EditionsTest {
+
+    @Test
+    void everyEditionIsFoundSortedAndHasATitle() {
+        assertThat(Editions.ids())
+                .isSorted()
+                .contains("ISO 10218-1:2011", "ISO 10218-2:2011", "ISO 13855:2010", "ISO 13857:2008", "ISO 13857:2019");
+        for (String id : Editions.ids()) {
+            assertThat(Editions.of(id).orElseThrow().id()).isEqualTo(id);
+            assertThat(Editions.of(id).orElseThrow().title()).isNotBlank();
+        }
+        assertThat(Editions.of("ISO 13855")).isEmpty();
+    }
+
+    @Test
+    void editionsOfASubject() {
+        assertThat(Editions.ids(ReachStandard.class)).containsExactly("ISO 13857:2008", "ISO 13857:2019");
+        assertThat(Editions.ids(RobotStandard.class)).containsExactly("ISO 10218-1:2011");
+    }
+
+    /** What is fixed outside the formulas: the limits of a fence and of manual reduced speed, the runs of a stop test. */
+    @Test
+    void fixedValues() {
+        Standards standards = new Standards(List.of(
+                Editions.of("ISO 10218-1:2011").orElseThrow(),
+                Editions.of("ISO 10218-2:2011").orElseThrow(),
+                Editions.of("ISO 13855:2010").orElseThrow()));
+        PositioningStandard positioning =
+                standards.of(PositioningStandard.class).orElseThrow();
+        assertThat(standards
+                        .of(RobotStandard.class)
+                        .orElseThrow()
+                        .manualReducedSpeed()
+                        .quantity())
+                .hasToString("250 mm/s");
+        assertThat(standards
+                        .of(RobotCellStandard.class)
+                        .orElseThrow()
+                        .leastFenceHeight()
+                        .quantity())
+                .hasToString("1400 mm");
+        assertThat(standards
+                        .of(RobotCellStandard.class)
+                        .orElseThrow()
+                        .widestGapBelow()
+                        .quantity())
+                .hasToString("180 mm");
+        assertThat(positioning.leastRuns().quantity()).hasToString("10");
+        assertThat(positioning.leastRuns().reference().fromMemory()).isTrue();
+        assertThat(positioning.deviations().quantity()).hasToString("3");
+        assertThat(standards.of(ReachStandard.class)).isEmpty();
+    }
+}
