@@ -100,7 +100,8 @@ public final class OutputFolder {
      * @param sentence what was refused
      */
     public void notCurrent(String cellId, String sentence) throws IOException {
-        boolean earlier = cellId.isEmpty() ? Files.exists(folder.resolve(LOCK)) : Files.isDirectory(folder.resolve(cellId));
+        boolean earlier =
+                cellId.isEmpty() ? Files.exists(folder.resolve(LOCK)) : Files.isDirectory(folder.resolve(cellId));
         if (earlier) {
             Files.writeString(
                     note(cellId),
