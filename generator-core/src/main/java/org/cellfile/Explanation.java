@@ -6,6 +6,8 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.cellfile.cell.Cell;
 import org.cellfile.claim.Workings;
 import org.cellfile.finding.Nearest;
@@ -14,6 +16,8 @@ import org.cellfile.trace.Drawing;
 
 /** What a finding means, and how a derived value was come by. */
 public final class Explanation {
+
+    private static final int MOST_LISTED = 20;
 
     private Explanation() {}
 
@@ -58,11 +62,22 @@ public final class Explanation {
         return text.toString();
     }
 
-    /** What to say when there is no such finding and no such value. */
+    /** What to say when there is no such finding and no such value: the nearest, or the values of the thing that was named. */
     public static String unknown(String id, Optional<Cell> cell) {
-        return cell.map(one -> "There is no finding and no derived value `" + id + "` in this cell. Values it has: "
-                        + Nearest.listed(id, one.derived().keySet()) + ".")
-                .orElse("There is no finding `" + id
-                        + "`. To have a derived value explained, name the cell's folder as well.");
+        if (cell.isEmpty()) {
+            return "There is no finding `" + id
+                    + "`. To have a derived value explained, name the cell's folder as well.";
+        }
+        Set<String> tags = cell.get().derived().keySet();
+        String thing = id.contains(".") ? id.substring(0, id.indexOf('.')) : id;
+        String ofThing = tags.stream()
+                .filter(tag -> tag.startsWith(thing + "."))
+                .limit(MOST_LISTED)
+                .collect(Collectors.joining("`, `", " Values of `" + thing + "`: `", "`."));
+        return "There is no finding and no derived value `" + id + "` in this cell."
+                + Nearest.to(id, tags)
+                        .map(near -> " `" + near + "` is nearest.")
+                        .orElse("")
+                + (ofThing.endsWith(": ``.") ? "" : ofThing);
     }
 }

@@ -58,7 +58,7 @@ final class GenerateVerb implements Callable<Integer> {
             return Main.CLEAN;
         } catch (IOException failed) {
             command.getErr()
-                    .println("the pages could not be written to " + to + " (" + failed
+                    .println("the pages could not be written to " + to + " (" + OutputFolder.reason(failed)
                             + "); an earlier set there is as it was");
             return Main.WRONG_USE;
         }

@@ -3,7 +3,9 @@ package org.cellfile.output;
 import java.io.IOException;
 import java.nio.channels.FileChannel;
 import java.nio.channels.FileLock;
+import java.nio.file.AccessDeniedException;
 import java.nio.file.DirectoryStream;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -91,6 +93,16 @@ public final class OutputFolder {
                 delete(half);
             }
         }
+    }
+
+    /** Why a set could not be written, in words. */
+    public static String reason(IOException failure) {
+        if (failure instanceof FileAlreadyExistsException) {
+            return "a file stands where a folder is due";
+        }
+        return failure instanceof AccessDeniedException
+                ? "the account this runs under may not write there"
+                : String.valueOf(failure.getMessage());
     }
 
     /**

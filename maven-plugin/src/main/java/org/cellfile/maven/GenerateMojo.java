@@ -33,7 +33,9 @@ public final class GenerateMojo extends CellMojo {
             files.keySet().forEach(file -> getLog().info("written: " + set.resolve(file)));
         } catch (IOException failed) {
             throw new MojoExecutionException(
-                    "The pages could not be written to " + output() + "; an earlier set there is as it was.", failed);
+                    "The pages could not be written to " + output() + ": " + OutputFolder.reason(failed)
+                            + "; an earlier set there is as it was.",
+                    failed);
         }
     }
 }
