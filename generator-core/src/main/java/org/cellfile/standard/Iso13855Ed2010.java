@@ -99,6 +99,16 @@ public final class Iso13855Ed2010 implements PositioningStandard {
                     "wenglor SG4-..I operating instructions, p. 31; Datalogic general catalogue, p. 383; Leuze Safety at"
                             + " Work handbook"));
 
+    private static final Standing BEAM_HEIGHTS = new Published(
+            "Pilz PSEN op2H operating manual, p. 11; Leuze Safety at Work handbook, multiple beam devices; GT Engineering,"
+                    + " detection zone orthogonal to the direction of approach");
+    private static final Fixed LOWEST_BEAM = length(
+            "h_low",
+            "300",
+            "body-lowest-beam",
+            "height allowed for the lowest beam of a field that detects bodies only",
+            PERPENDICULAR,
+            BEAM_HEIGHTS);
     private static final Fixed ARM_LENGTH =
             length("1200 mm", "1200", "parallel-intrusion", "intrusion at floor level", PARALLEL, SCANNER_MANUALS);
     private static final Fixed HEIGHT_FACTOR = new Fixed(
@@ -210,7 +220,26 @@ public final class Iso13855Ed2010 implements PositioningStandard {
                 tag,
                 PERPENDICULAR,
                 Least.of(approachThrough.longestTime(field.installed()), approachOver.longestTime(field.installed())));
-        return new Position(distance, longest, List.of(through, over, distanceThrough, distanceOver), List.of());
+        return new Position(distance, longest, List.of(through, over, distanceThrough, distanceOver), beams(field));
+    }
+
+    /** A field that detects bodies only must not let one pass below it; above it, the table for reaching over decides. */
+    private static List<Derived> beams(PerpendicularField field) {
+        boolean bodiesOnly = field.resolution()
+                .value()
+                .filter(resolution -> resolution.compareTo(ARM_DETECTION.quantity()) > 0)
+                .isPresent();
+        if (!bodiesOnly) {
+            return List.of();
+        }
+        return List.of(new Derived(
+                field.tag(),
+                "greatest-lower-edge",
+                LOWEST_BEAM.reference().name(),
+                LOWEST_BEAM.symbol(),
+                PERPENDICULAR.toString(),
+                LOWEST_BEAM,
+                Rounding.down(Quantity.millimetres("1"))));
     }
 
     private static Term intrusion(Term resolution) {

@@ -76,7 +76,7 @@ public interface PositioningStandard extends Edition {
      * @param distance the separation distance, in mm
      * @param longestTime the longest overall response time the installed distance allows, in s
      * @param parts what these rest on, in the order to be read
-     * @param limits values of the device that are bounded, by name: see the kinds
+     * @param limits bounds on figures of the device, by name; only those that apply to it
      */
     record Position(Derived distance, Derived longestTime, List<Derived> parts, List<Derived> limits) {
         /** The part of that name. */

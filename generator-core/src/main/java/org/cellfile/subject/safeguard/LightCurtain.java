@@ -4,6 +4,8 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.cellfile.claim.Claim;
+import org.cellfile.claim.Relation;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -22,6 +24,9 @@ public final class LightCurtain implements Kind {
 
     /** The lower edge of the field is above its upper edge. */
     public static final FindingId UPSIDE_DOWN = new FindingId("light-curtain.upside-down");
+
+    /** Somebody can pass below a field that detects bodies only. */
+    public static final FindingId PASSING_UNDER = new FindingId("installed.lowest-beam-too-high");
 
     @Override
     public String id() {
@@ -91,7 +96,19 @@ public final class LightCurtain implements Kind {
                     resolution,
                     position.part("reach-through").expression(),
                     "use a device of finer resolution, or another kind of safeguard"));
-            return Positioning.of(position, List.of(), faults);
+            return Positioning.of(position, beams(position), faults);
+        }
+
+        private List<Claim> beams(Position position) {
+            return position.limits().stream()
+                    .map(limit -> new Claim(
+                            "lower edge",
+                            lowerEdge,
+                            Relation.AT_MOST,
+                            limit,
+                            PASSING_UNDER,
+                            "lower the field, or close the way below it by a fixed guard"))
+                    .toList();
         }
 
         @Override
