@@ -3,11 +3,16 @@ package org.cellfile.render;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
+import java.nio.file.Path;
 import java.util.List;
+import java.util.Objects;
 import java.util.SortedMap;
+import org.cellfile.FolderWorld;
+import org.cellfile.Generator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.verapdf.gf.foundry.VeraGreenfieldFoundryProvider;
 import org.verapdf.pdfa.Foundries;
 import org.verapdf.pdfa.PDFAParser;
@@ -34,8 +39,26 @@ class ConformanceTest {
         "sheets/operator.pdf, PDFUA_1"
     })
     void conforms(String path, PDFAFlavour flavour) throws Exception {
-        try (PDFAParser parser =
-                        Foundries.defaultInstance().createParser(new ByteArrayInputStream(files.get(path)), flavour);
+        assertConforms(Objects.requireNonNull(files.get(path)), flavour);
+    }
+
+    /** A cell that can be released and one that prints as a draft, as their users get them. */
+    @ParameterizedTest
+    @ValueSource(strings = {"kettlebrook-palletising", "marrowdale-refit"})
+    void theExamplesConform(String example) throws Exception {
+        SortedMap<String, byte[]> pages = new Generator()
+                .generate(FolderWorld.of(Path.of("..", "examples", example, "src", "main", "cell")))
+                .files()
+                .orElseThrow();
+        assertThat(pages).containsOnlyKeys(example + "-safety-file.pdf", "sheets/automatic-operation.pdf");
+        for (byte[] page : pages.values()) {
+            assertConforms(page, PDFAFlavour.PDFA_3_A);
+            assertConforms(page, PDFAFlavour.PDFUA_1);
+        }
+    }
+
+    private static void assertConforms(byte[] pdf, PDFAFlavour flavour) throws Exception {
+        try (PDFAParser parser = Foundries.defaultInstance().createParser(new ByteArrayInputStream(pdf), flavour);
                 PDFAValidator validator = Foundries.defaultInstance().createValidator(flavour, false)) {
             ValidationResult result = validator.validate(parser);
             List<String> failures = result.getTestAssertions().stream()
