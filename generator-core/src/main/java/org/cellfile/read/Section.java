@@ -1,6 +1,5 @@
 package org.cellfile.read;
 
-import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -168,23 +167,6 @@ public final class Section {
                     "check the month and the day");
             return missing(key);
         }
-    }
-
-    /** A whole number from zero to ninety-nine. */
-    public Stated<Integer> smallNumber(String key) {
-        Stated<String> text = text(key);
-        if (text.value().isEmpty()) {
-            return missing(key);
-        }
-        if (!text.characters().matches("\\d{1,2}")) {
-            refuse(
-                    WRONG_SORT,
-                    text.where(),
-                    "`" + key + "` is `" + text.characters() + "`, and a whole number without unit is due",
-                    "");
-            return missing(key);
-        }
-        return text.map(characters -> new BigDecimal(characters).intValueExact());
     }
 
     /** The tag of the thing this section describes. */

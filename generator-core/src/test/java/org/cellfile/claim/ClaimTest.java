@@ -24,7 +24,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A stated value agrees when the derived one, rounded to the safe side at the last digit written, equals it. */
+/** A stated value agrees when the derived one, rounded to the safe side at the last digit written, equals it. All figures are constructed. */
 class ClaimTest {
 
     private static final FindingId ID = new FindingId("test.short");

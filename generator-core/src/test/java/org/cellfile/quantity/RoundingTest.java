@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Values are rounded to the safe side, by less than a step, and what is whole already stays. */
+/** Values are rounded to the safe side, by less than a step, and what is whole already stays. All figures are constructed. */
 class RoundingTest {
 
     static Stream<Arguments> values() {

@@ -16,7 +16,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingText;
 import org.cellfile.verdict.Verdict;
 
-/** The small cell in which everything holds, and what is laid over it. */
+/** The small cell in which everything holds, and what is laid over it. All figures are constructed. */
 final class BaseCell {
 
     /** The module is the working folder of its tests. */

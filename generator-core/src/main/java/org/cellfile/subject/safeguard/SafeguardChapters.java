@@ -69,10 +69,11 @@ public final class SafeguardChapters {
                         + identity.nameOf(installed.by()) + " on "
                         + installed.on().characters() + " with "
                         + installed.instrument().characters()));
-        List<Block> blocks = new ArrayList<>(List.of(new Facts(facts), drawing(guarding)));
+        List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         deviations.stream()
                 .filter(deviation -> deviation.of().equals(guarding.tag()))
                 .forEach(deviation -> blocks.add(Deviations.box(deviation)));
+        blocks.add(drawing(guarding));
         return new Section(guarding.tag(), safeguard.name().characters(), blocks);
     }
 
