@@ -15,6 +15,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
+/** The verbs from outside: exit codes, same bytes, nothing written on a refusal. All figures are constructed. */
 class MainTest {
 
     private static final Path KETTLEBROOK = Path.of("..", "examples", "kettlebrook-palletising", "src", "main", "cell");

@@ -15,6 +15,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+/** Terms compute and write themselves. All figures are constructed. */
 class TermTest {
 
     private static final Term A = AsWritten.given("a", "6 mm");
