@@ -52,9 +52,6 @@ public record Cell(
     /** The cell chose no edition of a standard that its values need. */
     public static final FindingId NO_EDITION = new FindingId("standard.not-chosen");
 
-    /** The cell names two editions for one subject. */
-    public static final FindingId TWO_EDITIONS = new FindingId("standard.two-editions");
-
     /**
      * Reads and recomputes a cell. What is wrong with its files goes to the findings; empty when an edition is missing, without
      * which nothing can be recomputed.
@@ -75,15 +72,18 @@ public record Cell(
         List<Deviation> deviations = Deviations.read(top, identity);
         AutomaticOperation sheet = AutomaticOperation.read(top);
         sources.finish();
-        return rules(identity, findings).map(rules -> {
+        if (!everySubjectChosen(identity, findings)) {
+            return Optional.empty();
+        }
+        return identity.standards().stopMeasurement().map(measurement -> {
             List<StopEvidence> stops = tests.stream()
-                    .map(test -> new StopEvidence(test, identity.instrument(test.instrument()), rules.positioning()))
+                    .map(test -> new StopEvidence(test, identity.instrument(test.instrument()), measurement))
                     .toList();
-            Optional<RobotStandard> robotStandard = identity.standards().of(RobotStandard.class);
             return new Cell(
                     identity,
                     identity.robots().stream()
-                            .map(robot -> new RobotLoad(robot, robotStandard))
+                            .map(robot ->
+                                    new RobotLoad(robot, identity.standards().inForce(RobotStandard.class)))
                             .toList(),
                     stops,
                     zones.stream()
@@ -91,7 +91,8 @@ public record Cell(
                                     new ZoneExtent(zone, identity.robot(zone.robot()), named(stops, zone.overrun())))
                             .toList(),
                     safeguards.stream()
-                            .map(safeguard -> guarding(safeguard, zones, stops, identity, rules))
+                            .map(safeguard -> guarding(safeguard, zones, stops, identity, findings))
+                            .flatMap(Optional::stream)
                             .toList(),
                     deviations,
                     sheet,
@@ -99,21 +100,40 @@ public record Cell(
         });
     }
 
-    private static Guarding guarding(
-            Safeguard safeguard, List<Zone> zones, List<StopEvidence> stops, Identity identity, Rules rules) {
+    private static Optional<Guarding> guarding(
+            Safeguard safeguard, List<Zone> zones, List<StopEvidence> stops, Identity identity, Findings findings) {
         List<Zone> protectedZones = zones.stream()
                 .filter(zone -> safeguard.protects().stream()
                         .anyMatch(tag -> tag.value().equals(zone.tag().value())))
                 .toList();
-        return new Guarding(
+        String tag = safeguard.tag().characters();
+        Standards standards = identity.standards();
+        Rules rules = new Rules(
+                standards.inForce(PositioningStandard.class, tag),
+                standards.inForce(ReachStandard.class, tag),
+                standards.inForce(RobotCellStandard.class, tag));
+        if (rules.positioning().isEmpty()
+                || rules.reach().isEmpty()
+                || rules.robotCell().isEmpty()) {
+            findings.add(Finding.refuses(
+                    NO_EDITION,
+                    tag,
+                    safeguard.tag().where(),
+                    "every edition of a subject is named for other safeguards only, and none is in force for `" + tag
+                            + "`",
+                    "leave `only-for` out of one edition of each subject, or name `" + tag + "` there too"));
+            return Optional.empty();
+        }
+        return Optional.of(new Guarding(
                 safeguard,
+                tag,
                 protectedZones,
                 safeguard.stopTests().stream()
-                        .map(tag -> named(stops, tag))
+                        .map(stop -> named(stops, stop))
                         .flatMap(Optional::stream)
                         .toList(),
                 identity.instrument(safeguard.installed().instrument()),
-                rules);
+                rules));
     }
 
     private static Optional<StopEvidence> named(List<StopEvidence> stops, Stated<String> tag) {
@@ -122,43 +142,32 @@ public record Cell(
                 .findFirst();
     }
 
-    private static Optional<Rules> rules(Identity identity, Findings findings) {
-        Standards standards = identity.standards();
-        Optional<PositioningStandard> positioning = chosen(standards, PositioningStandard.class, identity, findings);
-        Optional<ReachStandard> reach = chosen(standards, ReachStandard.class, identity, findings);
-        Optional<RobotCellStandard> robotCell = chosen(standards, RobotCellStandard.class, identity, findings);
-        chosen(standards, RobotStandard.class, identity, findings);
-        return positioning.flatMap(one -> reach.flatMap(two -> robotCell.map(three -> new Rules(one, two, three))));
+    private static boolean everySubjectChosen(Identity identity, Findings findings) {
+        boolean complete = true;
+        for (Class<? extends Edition> subject :
+                List.of(PositioningStandard.class, ReachStandard.class, RobotCellStandard.class, RobotStandard.class)) {
+            complete &= chosen(identity, subject, findings);
+        }
+        return complete;
     }
 
-    private static <E extends Edition> Optional<E> chosen(
-            Standards standards, Class<E> subject, Identity identity, Findings findings) {
-        List<E> chosen = standards.all(subject);
-        boolean allKnown = standards.chosen().size() == identity.editions().size();
-        if (chosen.isEmpty() && allKnown && !identity.editions().isEmpty()) {
+    private static boolean chosen(Identity identity, Class<? extends Edition> subject, Findings findings) {
+        if (!identity.standards().inForce(subject).isEmpty()) {
+            return true;
+        }
+        boolean allKnown =
+                identity.standards().named().size() == identity.editions().size();
+        if (allKnown && !identity.editions().isEmpty()) {
             findings.add(Finding.refuses(
                     NO_EDITION,
                     "",
                     identity.where(),
-                    "this cell names none of the editions `" + String.join("`, `", Editions.ids(subject))
-                            + "`, and its values cannot be recomputed without one",
+                    "this cell puts none of the editions `" + String.join("`, `", Editions.ids(subject))
+                            + "` in force, and its values cannot be recomputed without one",
                     "state under `standards` the edition the cell was built to"));
         }
-        if (chosen.size() > 1) {
-            String second = chosen.get(1).id();
-            findings.add(Finding.refuses(
-                    TWO_EDITIONS,
-                    "",
-                    identity.editions().stream()
-                            .filter(edition -> edition.edition().characters().equals(second))
-                            .map(edition -> edition.edition().where())
-                            .findFirst()
-                            .orElse(identity.where()),
-                    "`" + chosen.get(0).id() + "` and `" + second
-                            + "` are both named, and the values can be recomputed by one only",
-                    "keep the edition the cell was built to"));
-        }
-        return chosen.stream().findFirst();
+        // Without the rules for robots everything else can still be recomputed.
+        return subject.equals(RobotStandard.class);
     }
 
     /** Everything with derived values, in the order it is printed. */

@@ -15,10 +15,22 @@ import org.cellfile.trace.Drawing;
  * @param what the stated thing in words, for example {@code installed distance}
  * @param stated what somebody wrote; a claim on something missing finds nothing, as that was reported where it is missing
  * @param id of the finding when the claim does not hold
+ * @param uncertainty of the stated value, taken off before it is compared; empty where it has none
  * @param help what to do then; never to change a measurement so that a number comes out
  */
 public record Claim(
-        String what, Stated<Quantity> stated, Relation relation, Derived derived, FindingId id, String help) {
+        String what,
+        Stated<Quantity> stated,
+        Optional<Quantity> uncertainty,
+        Relation relation,
+        Derived derived,
+        FindingId id,
+        String help) {
+
+    /** A claim on a value that is taken as it is stated. */
+    public Claim(String what, Stated<Quantity> stated, Relation relation, Derived derived, FindingId id, String help) {
+        this(what, stated, Optional.empty(), relation, derived, id, help);
+    }
 
     /** A stated value differs from the recomputation. */
     public static final FindingId NOT_EQUAL = new FindingId("claim.not-equal");
@@ -45,9 +57,14 @@ public record Claim(
         return stated.value()
                 .flatMap(written -> derived.value().map(exact -> switch (relation) {
                     case EQUAL_TO -> derived.roundedLike(written).equals(Optional.of(written));
-                    case AT_LEAST -> written.compareTo(exact) >= 0;
+                    case AT_LEAST -> counted(written).compareTo(exact) >= 0;
+                    case MORE_THAN -> counted(written).compareTo(exact) > 0;
                     case AT_MOST -> written.compareTo(exact) <= 0;
                 }));
+    }
+
+    private Quantity counted(Quantity written) {
+        return uncertainty.map(written::minus).orElse(written);
     }
 
     /** The finding when both sides are known and the claim does not hold. */
@@ -68,10 +85,16 @@ public record Claim(
     private String sentence() {
         String derivedValue = derived.rounded().map(Quantity::toString).orElse("");
         String subject = "the " + (relation == Relation.EQUAL_TO ? "stated " : "") + what + " of `" + derived.about()
-                + "` is " + stated.characters();
+                + "` is " + stated.characters()
+                + uncertainty
+                        .filter(doubt -> !doubt.zero())
+                        .flatMap(doubt -> stated.value().map(this::counted))
+                        .map(counted -> " and counts as " + counted.plain() + " for its uncertainty")
+                        .orElse("");
         return switch (relation) {
             case EQUAL_TO -> subject + ", the derived one " + derivedValue;
             case AT_LEAST -> subject + ", less than the " + derived.words() + " of " + derivedValue;
+            case MORE_THAN -> subject + ", not more than the " + derived.words() + " of " + derivedValue;
             case AT_MOST -> subject + ", more than the " + derived.words() + " of " + derivedValue;
         };
     }

@@ -5,5 +5,6 @@ public enum Relation {
     /** the same at the precision written */
     EQUAL_TO,
     AT_LEAST,
+    MORE_THAN,
     AT_MOST
 }

@@ -1,28 +1,29 @@
 package org.cellfile.quantity;
 
-/** Powers of length, time and mass. */
-public record Dimension(int length, int time, int mass) {
+/** Powers of length, time, mass and angle. */
+public record Dimension(int length, int time, int mass, int angle) {
 
-    public static final Dimension NONE = new Dimension(0, 0, 0);
-    public static final Dimension LENGTH = new Dimension(1, 0, 0);
-    public static final Dimension TIME = new Dimension(0, 1, 0);
-    public static final Dimension SPEED = new Dimension(1, -1, 0);
-    public static final Dimension MASS = new Dimension(0, 0, 1);
+    public static final Dimension NONE = new Dimension(0, 0, 0, 0);
+    public static final Dimension LENGTH = new Dimension(1, 0, 0, 0);
+    public static final Dimension TIME = new Dimension(0, 1, 0, 0);
+    public static final Dimension SPEED = new Dimension(1, -1, 0, 0);
+    public static final Dimension MASS = new Dimension(0, 0, 1, 0);
+    public static final Dimension ANGLE = new Dimension(0, 0, 0, 1);
 
     public Dimension times(Dimension other) {
-        return new Dimension(length + other.length, time + other.time, mass + other.mass);
+        return new Dimension(length + other.length, time + other.time, mass + other.mass, angle + other.angle);
     }
 
     public Dimension per(Dimension other) {
-        return new Dimension(length - other.length, time - other.time, mass - other.mass);
+        return new Dimension(length - other.length, time - other.time, mass - other.mass, angle - other.angle);
     }
 
     /** The square root; every power must be even. */
     public Dimension root() {
-        if (length % 2 != 0 || time % 2 != 0 || mass % 2 != 0) {
+        if (length % 2 != 0 || time % 2 != 0 || mass % 2 != 0 || angle % 2 != 0) {
             throw new IllegalArgumentException("no square root of " + this);
         }
-        return new Dimension(length / 2, time / 2, mass / 2);
+        return new Dimension(length / 2, time / 2, mass / 2, angle / 2);
     }
 
     /** In words, for messages. */
@@ -39,6 +40,11 @@ public record Dimension(int length, int time, int mass) {
         if (equals(MASS)) {
             return "a mass";
         }
-        return equals(NONE) ? "a number or a percentage" : "length^" + length + " time^" + time + " mass^" + mass;
+        if (equals(ANGLE)) {
+            return "an angle";
+        }
+        return equals(NONE)
+                ? "a number or a percentage"
+                : "length^" + length + " time^" + time + " mass^" + mass + " angle^" + angle;
     }
 }

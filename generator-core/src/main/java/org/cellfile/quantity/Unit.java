@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * A unit and its exact size in the coherent units millimetre, second, kilogram.
+ * A unit and its exact size in the coherent units millimetre, second, kilogram, degree.
  *
  * <p>The inch is 25.4 mm and the pound 0.453 592 37 kg exactly (international yard and pound agreement of 1959).
  *
@@ -20,24 +20,28 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
     public static final Unit SECOND = unit("s", Dimension.TIME, "1");
     public static final Unit MILLISECOND = unit("ms", Dimension.TIME, "0.001");
     public static final Unit MILLIMETRE_PER_SECOND = unit("mm/s", Dimension.SPEED, "1");
+    public static final Unit INCH = unit("in", Dimension.LENGTH, "25.4");
+    public static final Unit INCH_PER_SECOND = unit("in/s", Dimension.SPEED, "25.4");
     public static final Unit KILOGRAM = unit("kg", Dimension.MASS, "1");
+    public static final Unit DEGREE = unit("°", Dimension.ANGLE, "1");
 
     /** Every unit a quantity may be written in, in the order messages list them. */
     private static final List<Unit> WRITTEN = List.of(
             MILLIMETRE,
             unit("cm", Dimension.LENGTH, "10"),
             unit("m", Dimension.LENGTH, "1000"),
-            unit("in", Dimension.LENGTH, "25.4"),
+            INCH,
             unit("ft", Dimension.LENGTH, "304.8"),
             SECOND,
             MILLISECOND,
             MILLIMETRE_PER_SECOND,
             unit("m/s", Dimension.SPEED, "1000"),
-            unit("in/s", Dimension.SPEED, "25.4"),
+            INCH_PER_SECOND,
             KILOGRAM,
             unit("g", Dimension.MASS, "0.001"),
             unit("lb", Dimension.MASS, "0.45359237"),
-            PERCENT);
+            PERCENT,
+            DEGREE);
 
     private static Unit unit(String symbol, Dimension dimension, String size) {
         return new Unit(symbol, dimension, new BigDecimal(size));
@@ -55,13 +59,16 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
 
     /** The unit in which derived values of that dimension are printed. */
     public static Unit coherent(Dimension dimension) {
-        for (Unit unit : List.of(ONE, MILLIMETRE, SECOND, MILLIMETRE_PER_SECOND, KILOGRAM)) {
+        for (Unit unit : List.of(ONE, MILLIMETRE, SECOND, MILLIMETRE_PER_SECOND, KILOGRAM, DEGREE)) {
             if (unit.dimension.equals(dimension)) {
                 return unit;
             }
         }
         return new Unit(
-                power("mm", dimension.length()) + power("s", dimension.time()) + power("kg", dimension.mass()),
+                power("mm", dimension.length())
+                        + power("s", dimension.time())
+                        + power("kg", dimension.mass())
+                        + power("°", dimension.angle()),
                 dimension,
                 BigDecimal.ONE);
     }

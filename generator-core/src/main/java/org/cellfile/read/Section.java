@@ -117,6 +117,11 @@ public final class Section {
         return due(key).flatMap(node -> quantity(key, node, dimension, false)).orElseGet(() -> missing(key));
     }
 
+    /** A quantity that may be left out, not below zero. */
+    public Stated<Quantity> quantityIfStated(String key, Dimension dimension) {
+        return may(key).flatMap(node -> quantity(key, node, dimension, true)).orElseGet(() -> missing(key));
+    }
+
     /** A quantity of whatever dimension that must be there, above zero. */
     public Stated<Quantity> anyQuantity(String key) {
         return due(key).flatMap(node -> scalar(key, node))
@@ -196,6 +201,13 @@ public final class Section {
     /** Tags of things described elsewhere; at least one. */
     public List<Stated<String>> references(String key, String sort) {
         List<Stated<String>> references = texts(key);
+        references.forEach(reference -> refer(reference, sort));
+        return references;
+    }
+
+    /** Tags of things described elsewhere, or none. */
+    public List<Stated<String>> referencesIfStated(String key, String sort) {
+        List<Stated<String>> references = textsIfStated(key);
         references.forEach(reference -> refer(reference, sort));
         return references;
     }

@@ -1,6 +1,7 @@
 package org.cellfile.standard;
 
 import com.google.auto.service.AutoService;
+import java.util.Optional;
 import org.cellfile.trace.Term;
 
 /** ISO 13857:2008. */
@@ -20,12 +21,12 @@ public final class Iso13857Ed2008 implements ReachStandard {
     }
 
     @Override
-    public Term through(String shape, Term opening) {
-        return TABLES.through(shape, opening);
+    public Optional<Term> through(Opening opening) {
+        return Optional.of(TABLES.through(opening));
     }
 
     @Override
-    public Term over(Term zoneLowest, Term zoneHighest, Term height) {
-        return TABLES.over(zoneLowest, zoneHighest, height);
+    public Optional<Term> over(Term zoneLowest, Term zoneHighest, Term height) {
+        return Optional.of(TABLES.over(zoneLowest, zoneHighest, height));
     }
 }

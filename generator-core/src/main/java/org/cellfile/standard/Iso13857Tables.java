@@ -36,8 +36,8 @@ final class Iso13857Tables {
                         new FromMemory("one cell agrees with Genmacs, how to position")));
     }
 
-    Term through(String shape, Term opening) {
-        return openings.reach(shape, opening);
+    Term through(ReachStandard.Opening opening) {
+        return openings.reach(opening.shape(), opening.size());
     }
 
     Term over(Term zoneLowest, Term zoneHighest, Term height) {

@@ -1,22 +1,36 @@
 package org.cellfile.standard;
 
+import java.util.Optional;
 import java.util.Set;
 import org.cellfile.trace.Term;
 
-/** How far upper limbs reach through openings and over structures: the subject of ISO 13857. */
+/**
+ * How far limbs reach through openings, over structures and around their ends: the subject of ISO 13857. Where an edition has no
+ * rule at all the answer is empty; where its rule does not cover the figures, the term is withheld and says why.
+ */
 public interface ReachStandard extends Edition {
 
     /** The shapes of openings it knows. */
     Set<String> SHAPES = Set.of("slot", "square", "round");
 
     /**
-     * How far one reaches through a regular opening, persons from 14 years on.
+     * A regular opening.
      *
      * @param shape one of {@link #SHAPES}
-     * @param opening the smallest side of a slot, the side of a square, the diameter of a round opening, in mm
-     * @return in mm; withheld when the table has no row for the opening
+     * @param size the smallest side of a slot, the side of a square, the diameter of a round opening, in mm
+     * @param length of a slot, where it is known, in mm
      */
-    Term through(String shape, Term opening);
+    record Opening(String shape, Term size, Optional<Term> length) {}
+
+    /** How far one reaches through an opening with fingers, hand or arm, persons from 14 years on, in mm. */
+    default Optional<Term> through(Opening opening) {
+        return Optional.empty();
+    }
+
+    /** How far one reaches through an opening with toes, foot or leg, in mm. */
+    default Optional<Term> throughWithLegs(Opening opening) {
+        return Optional.empty();
+    }
 
     /**
      * How far from a protective structure the hazard must be so that it is not reached over the top.
@@ -24,7 +38,19 @@ public interface ReachStandard extends Edition {
      * @param zoneLowest lowest point of the hazard zone above the floor, in mm
      * @param zoneHighest its highest point, in mm
      * @param height of the structure, in mm
-     * @return in mm; withheld when the table does not cover the height
+     * @return in mm
      */
-    Term over(Term zoneLowest, Term zoneHighest, Term height);
+    default Optional<Term> over(Term zoneLowest, Term zoneHighest, Term height) {
+        return Optional.empty();
+    }
+
+    /**
+     * How far one reaches around the end of a structure.
+     *
+     * @param support where the arm is held back: {@code shoulder}, {@code elbow}, {@code wrist} or {@code knuckles}
+     * @return in mm
+     */
+    default Optional<Term> around(String support) {
+        return Optional.empty();
+    }
 }

@@ -25,12 +25,13 @@ import org.cellfile.read.Reading;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.source.World;
+import org.cellfile.standard.Approach;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
 import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
-import org.cellfile.standard.Standards;
+import org.cellfile.standard.Timing;
 import org.cellfile.subject.safeguard.Kind;
 import org.cellfile.subject.safeguard.Kinds;
 import org.cellfile.subject.safeguard.Positioning;
@@ -39,7 +40,6 @@ import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
-import org.cellfile.trace.Withheld;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
@@ -101,15 +101,19 @@ class CasesTest {
         String source = section.text("source").characters();
         Section zone = section.section("zone");
         Section given = section.section("given");
-        Optional<Term> responseTime = section.sectionIfStated("response").map(CasesTest::responseTime);
+        Optional<Timing> timing = section.sectionIfStated("response").map(CasesTest::timing);
+        Surroundings.Rules rules = rules(section.texts("editions"));
         Positioning positioning = kind.read(given, TAG)
                 .position(new Surroundings(
-                        TAG,
-                        rules(section.texts("editions")),
-                        responseTime.orElseGet(() -> new Withheld("T", "it stops nothing")),
-                        new Given("a_1", "lowest", zone.quantity("lowest", Dimension.LENGTH)),
-                        new Given("a_2", "highest", zone.quantity("highest", Dimension.LENGTH)),
-                        new Given("X", "installed", section.quantity("installed", Dimension.LENGTH))));
+                        rules.positioning().get(0),
+                        rules,
+                        new Approach(
+                                TAG,
+                                timing.orElse(Timing.NONE),
+                                new Given("a_1", "lowest", zone.quantity("lowest", Dimension.LENGTH)),
+                                new Given("a_2", "highest", zone.quantity("highest", Dimension.LENGTH)),
+                                new Given("X", "installed", section.quantity("installed", Dimension.LENGTH)))))
+                .orElseThrow();
         Map<String, Derived> derived = new LinkedHashMap<>();
         positioning.others().forEach(one -> derived.put(one.name(), one));
         derived.put(positioning.distance().name(), positioning.distance());
@@ -151,10 +155,22 @@ class CasesTest {
         assertThat(reading.sorted()).as("what the reader found in the case").isEmpty();
     }
 
-    private static Term responseTime(Section response) {
+    /** The links by their names; one named {@code device} is the device's own, {@code brake-monitor} no link but its setting. */
+    private static Timing timing(Section response) {
         List<Term> parts = new ArrayList<>();
-        response.quantities().forEach((name, time) -> parts.add(new Given("t_" + (parts.size() + 1), name, time)));
-        return new Derived(
+        List<Term> device = new ArrayList<>();
+        List<Term> machine = new ArrayList<>();
+        List<Term> monitor = new ArrayList<>();
+        response.quantities().forEach((name, time) -> {
+            if (name.equals("brake-monitor")) {
+                monitor.add(new Given("T_a", name, time));
+            } else {
+                Given link = new Given("t_" + (parts.size() + 1), name, time);
+                parts.add(link);
+                (name.equals("device") ? device : machine).add(link);
+            }
+        });
+        Derived overall = new Derived(
                 TAG,
                 "response-time",
                 "overall response time",
@@ -162,20 +178,24 @@ class CasesTest {
                 "sum",
                 new Sum(parts),
                 Rounding.up(Quantity.seconds("0.001")));
+        return new Timing(overall, device, machine, monitor.stream().findFirst());
     }
 
     /** The editions of the case; for the subjects it does not name, those that a cell of that time would choose. */
     private static Surroundings.Rules rules(List<Stated<String>> editions) {
-        List<Edition> chosen = new ArrayList<>();
-        editions.forEach(edition -> chosen.add(Editions.of(edition.characters()).orElseThrow()));
-        for (String usual : List.of("ISO 13855:2010", "ISO 13857:2008", "ISO 10218-2:2011")) {
-            chosen.add(Editions.of(usual).orElseThrow());
-        }
-        Standards standards = new Standards(chosen);
+        List<Edition> chosen = editions.stream()
+                .map(edition -> Editions.of(edition.characters()).orElseThrow())
+                .toList();
         return new Surroundings.Rules(
-                standards.of(PositioningStandard.class).orElseThrow(),
-                standards.of(ReachStandard.class).orElseThrow(),
-                standards.of(RobotCellStandard.class).orElseThrow());
+                chosen(chosen, PositioningStandard.class, "ISO 13855:2010"),
+                chosen(chosen, ReachStandard.class, "ISO 13857:2008"),
+                chosen(chosen, RobotCellStandard.class, "ISO 10218-2:2011"));
+    }
+
+    private static <E extends Edition> List<E> chosen(List<Edition> chosen, Class<E> subject, String usual) {
+        List<E> named =
+                chosen.stream().filter(subject::isInstance).map(subject::cast).toList();
+        return named.isEmpty() ? List.of(subject.cast(Editions.of(usual).orElseThrow())) : named;
     }
 
     private static Map<String, Quantity> quantities(Section section, String key) {

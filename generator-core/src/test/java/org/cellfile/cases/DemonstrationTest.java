@@ -77,31 +77,31 @@ class DemonstrationTest {
             zone-robot | 3100 mm | 3150 mm
             """;
 
-    /** A safeguard; kind; response time in ms; intrusion; distance in mm, exact and in whole mm; installed; margin. */
+    /** A safeguard; kind; response time in ms; intrusion; distance in mm, exact and in whole mm; installed; uncertainty; margin. */
     private static final String KETTLEBROOK_SAFEGUARDS = """
-            curtain-north       | light-curtain    | 430  | 0/550    | 1238.00 | 1238 | 1260 | 22
-            curtain-lift        | light-curtain    | 390  | 128/0    | 752.00  | 752  | 900  | 148
-            curtain-transfer    | light-curtain    | 272  | 0/0      | 500.00  | 500  | 515  | 15
-            curtain-wrapper     | light-curtain    | 786  | 850/750  | 2107.60 | 2108 | 2154 | 46
-            curtain-pusher      | light-curtain    | 37.5 | 0/0      | 100.00  | 100  | 104  | 4
-            curtain-pusher-rear | light-curtain    | 39.5 | 128/0    | 207.00  | 207  | 280  | 73
-            scanner-south       | laser-scanner    | 496  | 1128+100 | 2021.60 | 2022 | 2060 | 38
-            scanner-wrapper     | laser-scanner    | 848  | 1080+300 | 2736.80 | 2737 | 2764 | 27
-            scanner-lift        | laser-scanner    | 458  | 850+100  | 1682.80 | 1683 | 1800 | 117
-            door-west           | interlocked-door | 446  | 100      | 813.60  | 814  | 1045 | 231
-            door-lift           | interlocked-door | 408  | 20       | 672.80  | 673  | 699  | 26
-            door-transfer       | interlocked-door | 289  | 120      | 582.40  | 583  | 601  | 18
-            door-wrapper        | interlocked-door | 813  | 850      | 2150.80 | 2151 | 2203 | 52
-            fence-perimeter     | fixed-fence      | -    | 200/400  | 400.00  | 400  | 425  | 25
-            fence-wrapper       | fixed-fence      | -    | 120/600  | 600.00  | 600  | 634  | 34
-            fence-transfer      | fixed-fence      | -    | 200/0    | 200.00  | 200  | 296  | 96
+            curtain-north       | light-curtain    | 430  | 0/550    | 1238.00 | 1238 | 1260 | 3 | 19
+            curtain-lift        | light-curtain    | 390  | 128/0    | 752.00  | 752  | 900 | 2 | 146
+            curtain-transfer    | light-curtain    | 272  | 0/0      | 500.00  | 500  | 515 | 2 | 13
+            curtain-wrapper     | light-curtain    | 786  | 850/750  | 2107.60 | 2108 | 2154 | 3 | 43
+            curtain-pusher      | light-curtain    | 37.5 | 0/0      | 100.00  | 100  | 104 | 2 | 2
+            curtain-pusher-rear | light-curtain    | 39.5 | 128/0    | 207.00  | 207  | 280 | 2 | 71
+            scanner-south       | laser-scanner    | 496  | 1128+100 | 2021.60 | 2022 | 2060 | 3 | 35
+            scanner-wrapper     | laser-scanner    | 848  | 1080+300 | 2736.80 | 2737 | 2764 | 3 | 24
+            scanner-lift        | laser-scanner    | 458  | 850+100  | 1682.80 | 1683 | 1800 | 3 | 114
+            door-west           | interlocked-door | 446  | 100      | 813.60  | 814  | 1045 | 3 | 228
+            door-lift           | interlocked-door | 408  | 20       | 672.80  | 673  | 699 | 2 | 24
+            door-transfer       | interlocked-door | 289  | 120      | 582.40  | 583  | 601 | 2 | 16
+            door-wrapper        | interlocked-door | 813  | 850      | 2150.80 | 2151 | 2203 | 3 | 49
+            fence-perimeter     | fixed-fence      | -    | 200/400  | 400.00  | 400  | 425 | 3 | 22
+            fence-wrapper       | fixed-fence      | -    | 120/600  | 600.00  | 600  | 634 | 3 | 31
+            fence-transfer      | fixed-fence      | -    | 200/0    | 200.00  | 200  | 296 | 2 | 94
             """;
 
     private static final String MARROWDALE_SAFEGUARDS = """
-            curtain-pallet  | light-curtain    | 510 | 128/0   | 944.00 | 944 | 1006 | 62
-            door-east       | interlocked-door | 531 | 120     | 969.60 | 970 | 822  | -148
-            door-filler     | interlocked-door | 350 | 80      | 640.00 | 640 | 652  | 12
-            fence-perimeter | fixed-fence      | -   | 200/800 | 800.00 | 800 | 830  | 30
+            curtain-pallet  | light-curtain    | 510 | 128/0   | 944.00 | 944 | 1006 | 2 | 60
+            door-east       | interlocked-door | 531 | 120     | 969.60 | 970 | 822 | 2 | -150
+            door-filler     | interlocked-door | 350 | 80      | 640.00 | 640 | 652 | 2 | 10
+            fence-perimeter | fixed-fence      | -   | 200/800 | 800.00 | 800 | 830 | 2 | 28
             """;
 
     private static final Map<String, String> RUNS = both(KETTLEBROOK_RUNS, MARROWDALE_RUNS);
@@ -242,7 +242,8 @@ class DemonstrationTest {
         assertThat(guarding.separationDistance().value()).contains(millimetres(line.columns.get(4)));
         assertThat(guarding.separationDistance().rounded()).contains(millimetres(line.columns.get(5)));
         assertThat(guarding.safeguard().installed().distance().value()).contains(millimetres(line.columns.get(6)));
-        assertThat(guarding.margin().rounded()).contains(millimetres(line.columns.get(7)));
+        assertThat(guarding.safeguard().installed().uncertainty().value()).contains(millimetres(line.columns.get(7)));
+        assertThat(guarding.margin().rounded()).contains(millimetres(line.columns.get(8)));
     }
 
     /** Through and over for fields and fences; intrusion and supplements for scanners; reach through for doors. */

@@ -28,33 +28,41 @@ class EditionsTest {
     /** What is fixed outside the formulas: the limits of a fence and of manual reduced speed, the runs of a stop test. */
     @Test
     void fixedValues() {
-        Standards standards = new Standards(List.of(
+        Standards standards = Standards.of(List.of(
                 Editions.of("ISO 10218-1:2011").orElseThrow(),
                 Editions.of("ISO 10218-2:2011").orElseThrow(),
                 Editions.of("ISO 13855:2010").orElseThrow()));
         PositioningStandard positioning =
-                standards.of(PositioningStandard.class).orElseThrow();
+                standards.inForce(PositioningStandard.class).get(0);
         assertThat(standards
-                        .of(RobotStandard.class)
-                        .orElseThrow()
+                        .inForce(RobotStandard.class)
+                        .get(0)
                         .manualReducedSpeed()
                         .quantity())
                 .hasToString("250 mm/s");
         assertThat(standards
-                        .of(RobotCellStandard.class)
-                        .orElseThrow()
+                        .inForce(RobotCellStandard.class)
+                        .get(0)
                         .leastFenceHeight()
                         .quantity())
                 .hasToString("1400 mm");
         assertThat(standards
-                        .of(RobotCellStandard.class)
-                        .orElseThrow()
+                        .inForce(RobotCellStandard.class)
+                        .get(0)
                         .widestGapBelow()
                         .quantity())
                 .hasToString("180 mm");
-        assertThat(positioning.leastRuns().quantity()).hasToString("10");
-        assertThat(positioning.leastRuns().reference().fromMemory()).isTrue();
-        assertThat(positioning.deviations().quantity()).hasToString("3");
-        assertThat(standards.of(ReachStandard.class)).isEmpty();
+        assertThat(positioning.stopMeasurement().orElseThrow().leastRuns().quantity())
+                .hasToString("10");
+        assertThat(positioning
+                        .stopMeasurement()
+                        .orElseThrow()
+                        .leastRuns()
+                        .reference()
+                        .fromMemory())
+                .isTrue();
+        assertThat(positioning.stopMeasurement().orElseThrow().deviations().quantity())
+                .hasToString("3");
+        assertThat(standards.inForce(ReachStandard.class)).isEmpty();
     }
 }

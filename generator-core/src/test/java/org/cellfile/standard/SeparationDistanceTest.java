@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -13,7 +14,6 @@ import org.cellfile.quantity.Quantity;
 import org.cellfile.standard.PositioningStandard.InterlockedGuard;
 import org.cellfile.standard.PositioningStandard.ParallelField;
 import org.cellfile.standard.PositioningStandard.PerpendicularField;
-import org.cellfile.standard.PositioningStandard.Position;
 import org.cellfile.trace.Term;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -37,36 +37,46 @@ class SeparationDistanceTest {
             int opening,
             int installed) {
 
+        private Approach approach() {
+            Term overall = duration("T", time);
+            return new Approach(
+                    "field",
+                    new Timing(overall, List.of(), List.of(overall), Optional.empty()),
+                    length("a_1", lowest),
+                    length("a_2", highest),
+                    length("X", installed));
+        }
+
         Position perpendicular() {
             return edition()
                     .perpendicular(new PerpendicularField(
-                            "field",
-                            duration("T", time),
+                            approach(),
                             length("d", resolution),
+                            length("e", 3000),
                             length("b", edge),
-                            length("a_1", lowest),
-                            length("a_2", highest),
-                            length("X", installed)));
+                            List.of(),
+                            false))
+                    .orElseThrow();
         }
 
         Position parallel() {
             return edition()
                     .parallel(new ParallelField(
-                            "field",
-                            duration("T", time),
+                            approach(),
                             length("d", resolution),
                             length("H", fieldHeight),
-                            supplement == 0 ? List.of() : List.of(length("Z", supplement)),
-                            length("X", installed)));
+                            supplement == 0 ? List.of() : List.of(length("Z", supplement))))
+                    .orElseThrow();
         }
 
         Position door() {
             return edition()
                     .interlockedGuard(new InterlockedGuard(
-                            "door",
-                            duration("T", time),
-                            reach().through("slot", length("e", opening)),
-                            length("X", installed)));
+                            approach(),
+                            reach().through(new ReachStandard.Opening("slot", length("e", opening), Optional.empty()))
+                                    .orElseThrow(),
+                            Optional.empty()))
+                    .orElseThrow();
         }
 
         Situation at(Quantity longer) {
@@ -245,6 +255,7 @@ class SeparationDistanceTest {
     private static Quantity overFence(Situation situation) {
         return reach().over(
                         length("a_1", situation.lowest), length("a_2", situation.highest), length("b", situation.edge))
+                .orElseThrow()
                 .value()
                 .orElseThrow();
     }
@@ -298,12 +309,12 @@ class SeparationDistanceTest {
         Quantity installed =
                 Quantity.millimetres(BigDecimal.valueOf(situation.installed, 1).toString());
         Position position = approach.apply(situation);
-        if (position.longestTime().value().isEmpty()) {
+        if (position.longestTime().orElseThrow().value().isEmpty()) {
             assertThat(distance(approach.apply(situation.at(Quantity.seconds("0")))))
                     .isGreaterThan(installed);
             return;
         }
-        Quantity longest = position.longestTime().rounded().orElseThrow();
+        Quantity longest = position.longestTime().orElseThrow().rounded().orElseThrow();
         assertThat(distance(approach.apply(situation.at(longest)))).isLessThanOrEqualTo(installed);
         assertThat(distance(approach.apply(situation.at(longest.plus(MILLISECOND)))))
                 .isGreaterThan(installed);
@@ -320,6 +331,7 @@ class SeparationDistanceTest {
                     Quantity.seconds(BigDecimal.valueOf(situation.time, 4).toString());
             boolean enough = distance(position).compareTo(installed) <= 0;
             boolean inTime = position.longestTime()
+                    .orElseThrow()
                     .value()
                     .map(longest -> time.compareTo(longest) <= 0)
                     .orElse(false);

@@ -3,6 +3,7 @@ package org.cellfile.standard;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -24,14 +25,20 @@ class TablesTest {
     private static Term overField(int lowest, int highest, String edge) {
         PositioningStandard edition =
                 (PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow();
+        Term time = AsWritten.given("T", "0.1 s");
         return edition.perpendicular(new PerpendicularField(
-                        "field",
-                        AsWritten.given("T", "0.1 s"),
+                        new Approach(
+                                "field",
+                                new Timing(time, List.of(), List.of(time), Optional.empty()),
+                                AsWritten.given("a_1", lowest + " mm"),
+                                AsWritten.given("a_2", highest + " mm"),
+                                AsWritten.given("X", "2000 mm")),
                         AsWritten.given("d", "14 mm"),
+                        AsWritten.given("e", "300 mm"),
                         AsWritten.given("b", edge),
-                        AsWritten.given("a_1", lowest + " mm"),
-                        AsWritten.given("a_2", highest + " mm"),
-                        AsWritten.given("X", "2000 mm")))
+                        List.of(),
+                        false))
+                .orElseThrow()
                 .part("reach-over")
                 .expression();
     }
@@ -45,7 +52,8 @@ class TablesTest {
                 .over(
                         AsWritten.given("a_1", lowest + " mm"),
                         AsWritten.given("a_2", highest + " mm"),
-                        AsWritten.given("b", edge));
+                        AsWritten.given("b", edge))
+                .orElseThrow();
     }
 
     static Stream<Arguments> cellsOverAField() {
@@ -128,10 +136,17 @@ class TablesTest {
     void nothingFromHeightsThatAreNotKnown(String edition) {
         Term height = AsWritten.given("h", "1400 mm");
         Term unknown = AsWritten.missing("h");
-        assertThat(reach(edition).over(unknown, height, height).value()).isEmpty();
-        assertThat(reach(edition).over(height, unknown, height).value()).isEmpty();
-        assertThat(reach(edition).over(height, height, unknown).value()).isEmpty();
-        assertThat(reach(edition).through("slot", unknown).value()).isEmpty();
+        assertThat(reach(edition).over(unknown, height, height).orElseThrow().value())
+                .isEmpty();
+        assertThat(reach(edition).over(height, unknown, height).orElseThrow().value())
+                .isEmpty();
+        assertThat(reach(edition).over(height, height, unknown).orElseThrow().value())
+                .isEmpty();
+        assertThat(reach(edition)
+                        .through(new ReachStandard.Opening("slot", unknown, Optional.empty()))
+                        .orElseThrow()
+                        .value())
+                .isEmpty();
     }
 
     static Stream<Arguments> openings() {
@@ -161,6 +176,8 @@ class TablesTest {
     }
 
     private static Term through(String edition, String shape, String opening) {
-        return reach(edition).through(shape, AsWritten.given("e", opening));
+        return reach(edition)
+                .through(new ReachStandard.Opening(shape, AsWritten.given("e", opening), Optional.empty()))
+                .orElseThrow();
     }
 }

@@ -1,17 +1,37 @@
 package org.cellfile.subject.identity;
 
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.Editions;
+import org.cellfile.standard.Standards.Named;
 
-/** An edition the cell was built to, and what it was applied to. */
-public record ChosenEdition(Stated<String> edition, Stated<String> appliedTo) {
+/**
+ * An edition the cell names, and what it was applied to.
+ *
+ * @param use {@code in-force}, which is meant where nothing is stated, or {@code comparison}
+ * @param onlyFor tags of the safeguards it is in force for; none for all
+ * @param pinnedBy what demands just this edition, for example a law that names it; missing where nothing does
+ */
+public record ChosenEdition(
+        Stated<String> edition,
+        Stated<String> appliedTo,
+        Stated<String> use,
+        List<Stated<String>> onlyFor,
+        Stated<String> pinnedBy) {
 
     /** An edition this program does not know. */
     public static final FindingId UNKNOWN = new FindingId("standard.unknown-edition");
+
+    private static final String COMPARISON = "comparison";
+
+    /** The sort of tags an edition can be in force for; safeguards are read after the identity of the cell. */
+    private static final String SAFEGUARD = "safeguard";
 
     static ChosenEdition read(Section section) {
         Stated<String> edition = section.text("edition");
@@ -23,6 +43,25 @@ public record ChosenEdition(Stated<String> edition, Stated<String> appliedTo) {
                     "`" + edition.characters() + "` is not an edition whose rules are known here",
                     "known: " + Nearest.listed(edition.characters(), Editions.ids())));
         }
-        return new ChosenEdition(edition, section.text("applied-to"));
+        return new ChosenEdition(
+                edition,
+                section.text("applied-to"),
+                section.wordIfStated("use", Set.of("in-force", COMPARISON)),
+                section.referencesIfStated("only-for", SAFEGUARD),
+                section.textIfStated("pinned-by"));
+    }
+
+    /** False when it is named for comparison only. */
+    public boolean inForce() {
+        return use.value().filter(COMPARISON::equals).isEmpty();
+    }
+
+    /** As rules; empty when its rules are not known. */
+    Optional<Named> named() {
+        return Editions.of(edition.characters())
+                .map(known -> new Named(
+                        known,
+                        inForce(),
+                        onlyFor.stream().map(Stated::characters).toList()));
     }
 }

@@ -5,8 +5,6 @@ import java.util.Optional;
 import org.cellfile.read.Section;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
-import org.cellfile.standard.Edition;
-import org.cellfile.standard.Editions;
 import org.cellfile.standard.Standards;
 
 /** Everything about the cell as a whole. */
@@ -33,13 +31,12 @@ public record Identity(
                 cell.where());
     }
 
-    /** The editions chosen, as rules. */
+    /** The editions named, as rules. */
     public Standards standards() {
-        List<Edition> chosen = editions.stream()
-                .map(edition -> Editions.of(edition.edition().characters()))
+        return new Standards(editions.stream()
+                .map(ChosenEdition::named)
                 .flatMap(Optional::stream)
-                .toList();
-        return new Standards(chosen);
+                .toList());
     }
 
     /** The person with that tag. */

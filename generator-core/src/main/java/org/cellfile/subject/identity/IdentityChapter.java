@@ -141,13 +141,27 @@ public final class IdentityChapter {
     private static Table editions(List<ChosenEdition> editions) {
         return new Table(
                 "Editions this cell was recomputed by",
-                List.of(Column.text("Edition", 3), Column.text("Title", 7), Column.text("Applied to", 5)),
+                List.of(
+                        Column.text("Edition", 3),
+                        Column.text("Title", 6),
+                        Column.text("Applied to", 5),
+                        Column.text("Use", 4)),
                 editions.stream()
                         .map(edition -> List.of(
                                 edition.edition().characters(),
                                 title(edition.edition().characters()),
-                                edition.appliedTo().characters()))
+                                edition.appliedTo().characters(),
+                                use(edition)))
                         .toList());
+    }
+
+    private static String use(ChosenEdition edition) {
+        String use = edition.inForce() ? "in force" : "for comparison only";
+        String which = edition.onlyFor().isEmpty()
+                ? ""
+                : " for " + edition.onlyFor().stream().map(Stated::characters).collect(Collectors.joining(", "));
+        String law = edition.pinnedBy().value().map(text -> "; " + text).orElse("");
+        return use + which + law;
     }
 
     private static String title(String id) {

@@ -3,6 +3,7 @@ package org.cellfile.subject.identity;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Recomputed;
 import org.cellfile.claim.Recorded;
@@ -15,7 +16,9 @@ import org.cellfile.quantity.Unit;
 import org.cellfile.standard.RobotStandard;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
+import org.cellfile.trace.Least;
 import org.cellfile.trace.Sum;
+import org.cellfile.trace.Term;
 
 /** What a robot carries and how fast it may go, recomputed. */
 public final class RobotLoad implements Recomputed {
@@ -30,7 +33,10 @@ public final class RobotLoad implements Recomputed {
     private final Derived handledMass;
     private final Optional<Derived> manualSpeed;
 
-    public RobotLoad(Robot robot, Optional<RobotStandard> standard) {
+    /**
+     * @param standards in force; where several limit the speed, the least limit counts
+     */
+    public RobotLoad(Robot robot, List<RobotStandard> standards) {
         this.robot = robot;
         String tag = robot.tag().characters();
         handledMass = new Derived(
@@ -43,14 +49,17 @@ public final class RobotLoad implements Recomputed {
                         new Given("m_T", "mass of the tool", robot.tool().mass()),
                         new Given("m_P", "mass of the part", robot.part().mass())),
                 Rounding.up(Quantity.of("0.1", Unit.KILOGRAM)));
-        manualSpeed = standard.map(RobotStandard::manualReducedSpeed)
-                .map(limit -> new Derived(
+        List<Term> limits =
+                standards.stream().<Term>map(RobotStandard::manualReducedSpeed).toList();
+        manualSpeed = limits.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Derived(
                         tag,
                         "manual-reduced-limit",
                         "limit of manual reduced speed",
                         "v_max",
-                        limit.reference().clause().toString(),
-                        limit,
+                        standards.stream().map(RobotStandard::id).collect(Collectors.joining(" and ")),
+                        limits.size() == 1 ? limits.get(0) : new Least(limits),
                         Rounding.down(Quantity.of("1", Unit.MILLIMETRE_PER_SECOND))));
     }
 

@@ -2,6 +2,7 @@ package org.cellfile.subject.safeguard;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cellfile.dossier.Block.Fact;
 
 /** What only one kind of safeguard has, and how its position is derived. */
@@ -10,8 +11,8 @@ public interface Device {
     /** Its own figures, for print. */
     List<Fact> facts();
 
-    /** What the editions in force ask of its position. */
-    Positioning position(Surroundings surroundings);
+    /** What an edition asks of its position; empty when the edition has no rule for such a safeguard. */
+    Optional<Positioning> position(Surroundings surroundings);
 
     /** Figures for the drawing of its kind, in mm, by name. */
     Map<String, Object> drawing();

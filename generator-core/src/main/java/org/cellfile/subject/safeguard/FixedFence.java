@@ -15,6 +15,7 @@ import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.Position;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
@@ -76,41 +77,49 @@ public final class FixedFence implements Kind {
         }
 
         @Override
-        public Positioning position(Surroundings around) {
-            ReachStandard reach = around.rules().reach();
+        public Optional<Positioning> position(Surroundings around) {
+            Surroundings.Reach reach = around.reach();
             Term through = shape.value()
-                    .map(known -> reach.through(known, new Given("e", "opening of the mesh", opening)))
+                    .map(known -> reach.through(new ReachStandard.Opening(
+                            known, new Given("e", "opening of the mesh", opening), Optional.empty())))
                     .orElseGet(() -> new Withheld("s_r", "the shape of the openings is not known"));
             Term over = reach.over(
-                    around.zoneLowest(), around.zoneHighest(), new Given("b", "height of the fence", height));
+                    around.approach().zoneLowest(),
+                    around.approach().zoneHighest(),
+                    new Given("b", "height of the fence", height));
             Derived reachThrough = new Derived(
                     around.tag(),
                     "reach-through",
                     "reach through the mesh",
                     "s_r",
-                    reach.id() + ", table 4",
+                    reach.names() + ", table 4",
                     through,
                     DISTANCE);
             Derived reachOver = new Derived(
-                    around.tag(), "reach-over", "reach over the fence", "c", reach.id() + ", table 2", over, DISTANCE);
+                    around.tag(),
+                    "reach-over",
+                    "reach over the fence",
+                    "c",
+                    reach.names() + ", table 2",
+                    over,
+                    DISTANCE);
             Derived distance = new Derived(
                     around.tag(),
                     "separation-distance",
                     "separation distance",
                     "S",
-                    reach.id(),
+                    reach.names(),
                     Greatest.of(reachThrough, reachOver),
                     DISTANCE);
             Derived leastHeight = Requirement.bound(
-                    around.tag(), "least-height", around.rules().robotCell().leastFenceHeight(), Rounding.Side.UP);
+                    around.tag(), "least-height", around.rules().leastFenceHeight(), Rounding.Side.UP);
             Derived widestGap = Requirement.bound(
-                    around.tag(), "widest-gap-below", around.rules().robotCell().widestGapBelow(), Rounding.Side.DOWN);
+                    around.tag(), "widest-gap-below", around.rules().widestGapBelow(), Rounding.Side.DOWN);
             List<Finding> faults =
                     new ArrayList<>(Requirement.covered(around.tag(), opening, through, "use a closer mesh"));
             faults.addAll(Requirement.covered(around.tag(), height, over, "raise the fence"));
-            return new Positioning(
-                    distance,
-                    Optional.empty(),
+            return Optional.of(new Positioning(
+                    new Position(distance, Optional.empty(), List.of(), List.of(), false, Optional.empty(), List.of()),
                     List.of(reachThrough, reachOver, leastHeight, widestGap),
                     List.of(
                             new Claim(
@@ -123,7 +132,7 @@ public final class FixedFence implements Kind {
                                             + " deviation until it is raised"),
                             new Claim(
                                     "gap below", gapBelow, Relation.AT_MOST, widestGap, GAP_TOO_WIDE, "close the gap")),
-                    faults);
+                    faults));
         }
 
         @Override

@@ -3,6 +3,8 @@ package org.cellfile.subject.safeguard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Recomputed;
 import org.cellfile.claim.Recorded;
@@ -11,8 +13,13 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
+import org.cellfile.source.Stated;
+import org.cellfile.standard.Approach;
+import org.cellfile.standard.PositioningStandard;
+import org.cellfile.standard.Timing;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.identity.Instrument;
+import org.cellfile.subject.safeguard.Surroundings.Rules;
 import org.cellfile.subject.stopping.StopEvidence;
 import org.cellfile.trace.Case;
 import org.cellfile.trace.Case.Branch;
@@ -27,103 +34,171 @@ import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
 
-/** A safeguard, recomputed: response time, separation distance, what is left of the installed distance. */
+/**
+ * A safeguard, recomputed under every edition in force: response time, separation distance, what is left of the installed
+ * distance. Where several editions have a rule for it, each must hold and the greatest distance governs.
+ */
 public final class Guarding implements Recomputed {
 
     /** The safeguard stands closer to its hazard zone than the separation distance. */
     public static final FindingId TOO_CLOSE = new FindingId("installed.too-close");
 
+    /** What an edition asks is not fully known, so that the safeguard cannot be cleared. */
+    public static final FindingId NOT_CLEARED = new FindingId("safeguard.not-cleared");
+
+    private static final Rounding DISTANCE = Rounding.up(Quantity.millimetres("1"));
+
     private final Safeguard safeguard;
+    private final String about;
     private final List<Zone> zones;
     private final Optional<Instrument> instrument;
+    private final Rules rules;
     private final Optional<Derived> responseTime;
-    private final Positioning positioning;
+    private final Derived counted;
+    private final List<Under> editions;
+    private final Derived distance;
     private final Derived margin;
+    private final Derived nearest;
+    private final Optional<Derived> longestTime;
     private final Optional<Derived> longestStop;
 
+    /** The safeguard under one edition that has a rule for it. */
+    public record Under(PositioningStandard edition, Positioning positioning) {}
+
     /**
+     * @param about tag under which its values stand; the safeguard's own unless it is recomputed for comparison only
      * @param zones that it protects
      * @param stops that it triggers; none for kinds that stop nothing
      * @param instrument its distance was measured with
      */
     public Guarding(
             Safeguard safeguard,
+            String about,
             List<Zone> zones,
             List<StopEvidence> stops,
             Optional<Instrument> instrument,
-            Surroundings.Rules rules) {
+            Rules rules) {
         this.safeguard = safeguard;
+        this.about = about;
         this.zones = List.copyOf(zones);
         this.instrument = instrument;
-        String tag = tag();
-        List<Term> links = links();
-        responseTime =
-                safeguard.kind().stopsTheHazard() ? Optional.of(responseTime(tag, links, stops)) : Optional.empty();
-        Given installed =
-                new Given("X", "installed distance", safeguard.installed().distance());
-        positioning = safeguard
-                .device()
-                .position(new Surroundings(
-                        tag,
-                        rules,
-                        responseTime.<Term>map(time -> time).orElseGet(() -> new Withheld("T", "it stops nothing")),
-                        bound(zones, "a_1", "lowest point of the hazard", Zone::lowest, Least::new),
-                        bound(zones, "a_2", "highest point of the hazard", Zone::highest, Greatest::new),
-                        installed));
+        this.rules = rules;
+        ResponseTime chain = new ResponseTime(about, safeguard, stops);
+        responseTime = chain.overall();
+        Given measured =
+                new Given("X_m", "installed distance", safeguard.installed().distance());
+        Given uncertainty = new Given(
+                "u", "uncertainty of its measurement", safeguard.installed().uncertainty());
+        counted = new Derived(
+                about,
+                "counted-distance",
+                "installed distance less its uncertainty",
+                "X",
+                "difference",
+                new Difference(measured, uncertainty),
+                Rounding.down(Quantity.millimetres("1")));
+        editions = editions(chain.timing());
+        distance = distance();
+        longestTime = longestTime();
         margin = new Derived(
-                tag,
+                about,
                 "margin",
                 "margin of the installed distance",
                 "M",
                 "difference",
-                new Difference(installed, positioning.distance()),
+                new Difference(counted, distance),
                 Rounding.down(Quantity.millimetres("1")));
-        longestStop = positioning.longestTime().map(longest -> longestStop(tag, longest, links));
+        nearest = new Derived(
+                about,
+                "nearest-position",
+                "nearest position still allowed, as measured",
+                "X_min",
+                "sum",
+                Sum.of(distance, uncertainty),
+                DISTANCE);
+        longestStop = longestTime.map(longest -> longestStop(longest, chain.links()));
     }
 
-    private List<Term> links() {
-        List<Term> links = new ArrayList<>();
-        for (Safeguard.Link link : safeguard.links()) {
-            links.add(new Given(
-                    "t_1" + (char) ('a' + links.size()),
-                    link.name().characters() + ", " + link.source().characters(),
-                    link.time()));
+    private List<Under> editions(Timing timing) {
+        // What stands in the way by itself is not a matter of positioning editions: it is recomputed once.
+        List<PositioningStandard> asked = safeguard.kind().stopsTheHazard()
+                ? rules.positioning()
+                : rules.positioning().subList(0, 1);
+        List<Under> answers = new ArrayList<>();
+        for (PositioningStandard edition : asked) {
+            String tag = asked.size() == 1 ? about : about + "." + edition.slug();
+            safeguard
+                    .device()
+                    .position(new Surroundings(edition, rules, approach(tag, timing)))
+                    .ifPresent(positioning -> answers.add(new Under(edition, positioning)));
         }
-        return links;
+        return answers;
     }
 
-    private static Derived responseTime(String tag, List<Term> links, List<StopEvidence> stops) {
-        List<Term> all = new ArrayList<>(links);
-        all.add(slowest(stops));
-        return new Derived(
+    private Approach approach(String tag, Timing timing) {
+        return new Approach(
                 tag,
-                "response-time",
-                "overall response time",
-                "T",
-                "sum of the links",
-                new Sum(all),
-                Rounding.up(Quantity.seconds("0.0001")));
+                timing,
+                bound("a_1", "lowest point of the hazard", Zone::lowest, Least::new),
+                bound("a_2", "highest point of the hazard", Zone::highest, Greatest::new),
+                counted);
     }
 
-    /** A safeguard that triggers several stops waits for the slowest. */
-    private static Term slowest(List<StopEvidence> stops) {
-        if (stops.isEmpty()) {
-            return new Withheld("t_2", "the stop test is not described");
+    private Term bound(
+            String symbol, String name, Function<Zone, Stated<Quantity>> height, Function<List<Term>, Term> bound) {
+        List<Term> heights = zones.stream()
+                .<Term>map(
+                        zone -> new Given(symbol, name + " zone `" + zone.tag().characters() + "`", height.apply(zone)))
+                .toList();
+        if (heights.isEmpty()) {
+            return new Withheld(symbol, "no hazard zone is named");
         }
-        if (stops.size() == 1) {
-            return stops.get(0).carriedTime("t_2");
-        }
-        List<Term> times = new ArrayList<>();
-        for (StopEvidence stop : stops) {
-            times.add(stop.carriedTime("t_2" + (char) ('a' + times.size())));
-        }
-        return new Greatest(times);
+        return heights.size() == 1 ? heights.get(0) : bound.apply(heights);
     }
 
-    private static Derived longestStop(String tag, Derived longest, List<Term> links) {
+    private Derived distance() {
+        List<Derived> each =
+                editions.stream().map(under -> under.positioning().distance()).toList();
+        if (each.size() == 1 && each.get(0).about().equals(about)) {
+            return each.get(0);
+        }
+        return new Derived(
+                about,
+                "separation-distance",
+                "separation distance",
+                "S",
+                "the greatest of the editions in force",
+                each.isEmpty()
+                        ? Withheld.noRule("S", "none of the editions in force has a rule for it")
+                        : Requirement.greatest(each),
+                DISTANCE);
+    }
+
+    private Optional<Derived> longestTime() {
+        List<Derived> each = editions.stream()
+                .map(under -> under.positioning().longestTime())
+                .flatMap(Optional::stream)
+                .toList();
+        if (each.isEmpty()) {
+            return Optional.empty();
+        }
+        if (each.size() == 1 && each.get(0).about().equals(about)) {
+            return Optional.of(each.get(0));
+        }
+        return Optional.of(new Derived(
+                about,
+                "longest-response-time",
+                each.get(0).words(),
+                "T_max",
+                "the least of the editions in force",
+                Requirement.least(each),
+                each.get(0).rounding()));
+    }
+
+    private Derived longestStop(Derived longest, List<Term> links) {
         Term before = new Sum(links);
         return new Derived(
-                tag,
+                about,
                 "longest-stopping-time",
                 "longest stopping time the installed distance allows",
                 "t_2,max",
@@ -136,22 +211,6 @@ public final class Guarding implements Recomputed {
                 Rounding.down(Quantity.seconds("0.001")));
     }
 
-    private static Term bound(
-            List<Zone> zones,
-            String symbol,
-            String name,
-            java.util.function.Function<Zone, org.cellfile.source.Stated<Quantity>> height,
-            java.util.function.Function<List<Term>, Term> bound) {
-        List<Term> heights = zones.stream()
-                .<Term>map(
-                        zone -> new Given(symbol, name + " zone `" + zone.tag().characters() + "`", height.apply(zone)))
-                .toList();
-        if (heights.isEmpty()) {
-            return new Withheld(symbol, "no hazard zone is named");
-        }
-        return heights.size() == 1 ? heights.get(0) : bound.apply(heights);
-    }
-
     public Safeguard safeguard() {
         return safeguard;
     }
@@ -160,20 +219,66 @@ public final class Guarding implements Recomputed {
         return zones;
     }
 
+    /** The safeguard under each edition in force that has a rule for it. */
+    public List<Under> editions() {
+        return editions;
+    }
+
+    /** The editions in force that have no rule for such a safeguard. */
+    public List<PositioningStandard> silent() {
+        return safeguard.kind().stopsTheHazard()
+                ? rules.positioning().stream()
+                        .filter(edition -> editions.stream()
+                                .noneMatch(under -> under.edition().equals(edition)))
+                        .toList()
+                : List.of();
+    }
+
     public Optional<Derived> responseTime() {
         return responseTime;
     }
 
     public Derived separationDistance() {
-        return positioning.distance();
+        return distance;
+    }
+
+    /** The installed distance less its uncertainty. */
+    public Derived countedDistance() {
+        return counted;
     }
 
     public Derived margin() {
         return margin;
     }
 
+    /** The nearest position still allowed, as it would be measured. */
+    public Derived nearestPosition() {
+        return nearest;
+    }
+
+    public Optional<Derived> longestTimeAllowed() {
+        return longestTime;
+    }
+
     public Optional<Derived> longestStop() {
         return longestStop;
+    }
+
+    /** True when the installed distance must be more than the separation distance, not just as much. */
+    public boolean strict() {
+        return editions.stream()
+                .filter(under -> under.positioning().distance().value().equals(distance.value()))
+                .anyMatch(under -> under.positioning().position().strict());
+    }
+
+    /** True when what is known of the editions in force is enough to clear it, and it stands far enough. */
+    public boolean cleared() {
+        return tooClose().holds() && open().findAny().isEmpty();
+    }
+
+    private Stream<Under> open() {
+        return editions.stream()
+                .filter(under -> under.positioning().position().open().isPresent());
     }
 
     @Override
@@ -185,10 +290,18 @@ public final class Guarding implements Recomputed {
     public List<Derived> derived() {
         List<Derived> derived = new ArrayList<>();
         responseTime.ifPresent(derived::add);
-        derived.addAll(positioning.others());
-        derived.add(positioning.distance());
+        derived.add(counted);
+        for (Under under : editions) {
+            derived.addAll(under.positioning().others());
+            if (!under.positioning().distance().about().equals(about)) {
+                derived.add(under.positioning().distance());
+                under.positioning().longestTime().ifPresent(derived::add);
+            }
+        }
+        derived.add(distance);
         derived.add(margin);
-        positioning.longestTime().ifPresent(derived::add);
+        derived.add(nearest);
+        longestTime.ifPresent(derived::add);
         longestStop.ifPresent(derived::add);
         return derived;
     }
@@ -198,29 +311,67 @@ public final class Guarding implements Recomputed {
         return safeguard.recorded();
     }
 
-    @Override
-    public List<Claim> requirements() {
-        List<Claim> requirements = new ArrayList<>(positioning.requirements());
-        requirements.add(new Claim(
+    private Claim tooClose() {
+        return new Claim(
                 "installed distance",
                 safeguard.installed().distance(),
-                Relation.AT_LEAST,
-                positioning.distance(),
+                safeguard.installed().uncertainty().value(),
+                strict() ? Relation.MORE_THAN : Relation.AT_LEAST,
+                distance,
                 TOO_CLOSE,
                 "move the safeguard away from the hazard zone, or shorten the stop and measure it again; until then a named"
-                        + " person may state a deviation"));
+                        + " person may state a deviation");
+    }
+
+    @Override
+    public List<Claim> requirements() {
+        List<Claim> requirements = new ArrayList<>();
+        editions.forEach(under -> requirements.addAll(under.positioning().requirements()));
+        requirements.add(tooClose());
         return requirements;
     }
 
     @Override
     public List<Finding> faults() {
-        List<Finding> faults = new ArrayList<>(positioning.faults());
+        List<Finding> faults = new ArrayList<>();
+        editions.forEach(under -> faults.addAll(under.positioning().faults()));
         instrument
                 .flatMap(one -> one.notCalibrated(
                         tag(),
                         safeguard.installed().instrument(),
                         safeguard.installed().on()))
                 .ifPresent(faults::add);
+        if (editions.isEmpty()) {
+            faults.add(
+                    Finding.refuses(
+                            Requirement.NO_RULE,
+                            tag(),
+                            safeguard.tag().where(),
+                            "no edition in force has a rule that is publicly known for `" + tag() + "` ("
+                                    + String.join(
+                                            ", ",
+                                            silent().stream()
+                                                    .map(PositioningStandard::id)
+                                                    .toList()) + ")",
+                            "name under `standards` an edition that has one, or protect the zone by another kind of safeguard"));
+        } else if (tooClose().holds()) {
+            open().forEach(under -> faults.add(notCleared(under)));
+        }
         return faults;
+    }
+
+    private Finding notCleared(Under under) {
+        var open = under.positioning().position().open().orElseThrow();
+        return Finding.refuses(
+                NOT_CLEARED,
+                tag(),
+                safeguard.installed().distance().where(),
+                "`" + tag() + "` cannot be cleared under " + under.edition().id() + ": " + open.because(),
+                open.help());
+    }
+
+    @Override
+    public String toString() {
+        return about;
     }
 }

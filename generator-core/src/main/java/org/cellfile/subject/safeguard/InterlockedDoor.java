@@ -11,7 +11,7 @@ import org.cellfile.quantity.Rounding;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.PositioningStandard.InterlockedGuard;
-import org.cellfile.standard.PositioningStandard.Position;
+import org.cellfile.standard.ReachStandard.Opening;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Term;
@@ -55,28 +55,29 @@ public final class InterlockedDoor implements Kind {
         }
 
         @Override
-        public Positioning position(Surroundings around) {
-            Term through =
-                    around.rules().reach().through("slot", new Given("e", "opening when the interlock trips", opening));
+        public Optional<Positioning> position(Surroundings around) {
+            Term through = around.reach()
+                    .through(new Opening(
+                            "slot", new Given("e", "opening when the interlock trips", opening), Optional.empty()));
             Derived reach = new Derived(
                     around.tag(),
                     "reach-through",
                     "reach through the opening door",
                     "C",
-                    around.rules().reach().id() + ", table 4",
+                    around.reach().names() + ", table 4",
                     through,
                     Rounding.up(Quantity.millimetres("1")));
-            Position position = around.rules()
-                    .positioning()
-                    .interlockedGuard(
-                            new InterlockedGuard(around.tag(), around.responseTime(), reach, around.installed()));
-            return new Positioning(
-                    position.distance(),
-                    Optional.of(position.longestTime()),
-                    List.of(reach),
-                    List.of(),
-                    Requirement.covered(
-                            around.tag(), opening, through, "set the interlock so that it trips at a smaller opening"));
+            return around.positioning()
+                    .interlockedGuard(new InterlockedGuard(around.approach(), reach, Optional.empty()))
+                    .map(position -> Positioning.with(
+                            position,
+                            List.of(reach),
+                            List.of(),
+                            Requirement.covered(
+                                    around.tag(),
+                                    opening,
+                                    through,
+                                    "set the interlock so that it trips at a smaller opening")));
         }
 
         @Override

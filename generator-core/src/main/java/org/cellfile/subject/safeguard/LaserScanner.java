@@ -4,8 +4,10 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Relation;
+import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -13,9 +15,8 @@ import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.Position;
 import org.cellfile.standard.PositioningStandard.ParallelField;
-import org.cellfile.standard.PositioningStandard.Position;
-import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Term;
 
@@ -77,7 +78,17 @@ public final class LaserScanner implements Kind {
         }
 
         @Override
-        public Positioning position(Surroundings around) {
+        public Optional<Positioning> position(Surroundings around) {
+            return around.positioning()
+                    .parallel(new ParallelField(
+                            around.approach(),
+                            new Given("d", "resolution", resolution),
+                            new Given("H", "height of the field", height),
+                            added()))
+                    .map(position -> Positioning.of(position, claims(position), crawling(around.tag(), position)));
+        }
+
+        private List<Term> added() {
             List<Term> added = new ArrayList<>();
             for (Supplement supplement : supplements) {
                 added.add(new Given(
@@ -85,46 +96,44 @@ public final class LaserScanner implements Kind {
                         supplement.name.characters() + ", " + supplement.source.characters(),
                         supplement.distance));
             }
-            Position position = around.rules()
-                    .positioning()
-                    .parallel(new ParallelField(
-                            around.tag(),
-                            around.responseTime(),
-                            new Given("d", "resolution", resolution),
-                            new Given("H", "height of the field", height),
-                            added,
-                            around.installed()));
-            List<Claim> requirements = List.of(
-                    new Claim(
+            return added;
+        }
+
+        private List<Claim> claims(Position position) {
+            List<Claim> claims = new ArrayList<>();
+            position.limit("least-height")
+                    .ifPresent(limit -> claims.add(new Claim(
                             "height of the field",
                             height,
                             Relation.AT_LEAST,
-                            position.limit("least-height"),
+                            limit,
                             FIELD_TOO_LOW,
-                            "raise the field, or use a finer resolution"),
-                    new Claim(
+                            "raise the field, or use a finer resolution")));
+            position.limit("greatest-height")
+                    .ifPresent(limit -> claims.add(new Claim(
                             "height of the field",
                             height,
                             Relation.AT_MOST,
-                            position.limit("greatest-height"),
+                            limit,
                             FIELD_TOO_HIGH,
-                            "lower the field; above this height people walk under it"));
-            return Positioning.of(position, requirements, crawling(around.tag(), position.limit("crawling-height")));
+                            "lower the field; above this height people walk under it")));
+            return claims;
         }
 
-        private List<Finding> crawling(String tag, Derived limit) {
-            if (height.value().isEmpty()
-                    || limit.value().isEmpty()
-                    || height.value().get().compareTo(limit.value().get()) <= 0) {
-                return List.of();
-            }
-            return List.of(Finding.warns(
-                    CRAWLING_UNDER,
-                    tag,
-                    height.where(),
-                    "the field of `" + tag + "` lies at " + height.characters() + ", above "
-                            + limit.value().get() + ", so that somebody may crawl under it (" + limit.clause() + ")",
-                    "assess it in the risk assessment and say in `position` what closes the space below"));
+        private List<Finding> crawling(String tag, Position position) {
+            return position.limit("crawling-height").stream()
+                    .filter(limit -> height.value()
+                            .flatMap(stated -> limit.value().map(value -> stated.compareTo(value) > 0))
+                            .orElse(false))
+                    .map(limit -> Finding.warns(
+                            CRAWLING_UNDER,
+                            tag,
+                            height.where(),
+                            "the field of `" + tag + "` lies at " + height.characters() + ", above "
+                                    + Workings.shown(limit) + ", so that somebody may crawl under it ("
+                                    + limit.clause() + ")",
+                            "assess it in the risk assessment and say in `position` what closes the space below"))
+                    .toList();
         }
 
         @Override

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Relation;
 import org.cellfile.dossier.Block.Fact;
@@ -13,9 +14,9 @@ import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
-import org.cellfile.standard.PositioningStandard;
+import org.cellfile.standard.Position;
 import org.cellfile.standard.PositioningStandard.PerpendicularField;
-import org.cellfile.standard.PositioningStandard.Position;
+import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 
 /** A light curtain whose field is approached at a right angle. */
@@ -76,31 +77,35 @@ public final class LightCurtain implements Kind {
         }
 
         @Override
-        public Positioning position(Surroundings around) {
-            PositioningStandard standard = around.rules().positioning();
-            Position position = standard.perpendicular(new PerpendicularField(
-                    around.tag(),
-                    around.responseTime(),
-                    new Given("d", "resolution", resolution),
-                    new Given("b", "upper edge of the field", upperEdge),
-                    around.zoneLowest(),
-                    around.zoneHighest(),
-                    around.installed()));
-            List<Finding> faults = new ArrayList<>(Requirement.covered(
-                    around.tag(),
-                    upperEdge,
-                    position.part("reach-over").expression(),
-                    "use a field whose upper edge is higher, or close the way over it by a fixed guard"));
-            faults.addAll(Requirement.covered(
-                    around.tag(),
-                    resolution,
-                    position.part("reach-through").expression(),
-                    "use a device of finer resolution, or another kind of safeguard"));
-            return Positioning.of(position, beams(position), faults);
+        public Optional<Positioning> position(Surroundings around) {
+            return around.positioning()
+                    .perpendicular(new PerpendicularField(
+                            around.approach(),
+                            new Given("d", "resolution", resolution),
+                            new Given("e", "lower edge of the field", lowerEdge),
+                            new Given("b", "upper edge of the field", upperEdge),
+                            List.of(),
+                            false))
+                    .map(position -> Positioning.of(position, claims(position), faults(around.tag(), position)));
         }
 
-        private List<Claim> beams(Position position) {
-            return position.limits().stream()
+        private List<Finding> faults(String tag, Position position) {
+            List<Finding> faults = new ArrayList<>();
+            for (Derived part : position.parts()) {
+                boolean over = part.name().equals("reach-over");
+                faults.addAll(Requirement.covered(
+                        tag,
+                        over ? upperEdge : resolution,
+                        part.expression(),
+                        over
+                                ? "use a field whose upper edge is higher, or close the way over it by a fixed guard"
+                                : "use a device of finer resolution, or another kind of safeguard"));
+            }
+            return faults;
+        }
+
+        private List<Claim> claims(Position position) {
+            return position.limit("greatest-lower-edge").stream()
                     .map(limit -> new Claim(
                             "lower edge",
                             lowerEdge,

@@ -5,29 +5,44 @@ import java.util.List;
 import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.finding.Finding;
-import org.cellfile.standard.PositioningStandard.Position;
+import org.cellfile.standard.Position;
 import org.cellfile.trace.Derived;
 
 /**
  * What the editions in force ask of a safeguard's position.
  *
- * @param distance the separation distance
- * @param longestTime the longest overall response time the installed distance allows; empty for kinds that stop nothing
+ * @param position the separation distance and what comes with it
  * @param others further derived values, in the order to be read
  * @param requirements what must hold besides the distance
  * @param faults what is wrong and not a claim
  */
-public record Positioning(
-        Derived distance,
-        Optional<Derived> longestTime,
-        List<Derived> others,
-        List<Claim> requirements,
-        List<Finding> faults) {
+public record Positioning(Position position, List<Derived> others, List<Claim> requirements, List<Finding> faults) {
+
+    public Positioning {
+        others = List.copyOf(others);
+        requirements = List.copyOf(requirements);
+        faults = List.copyOf(faults);
+    }
 
     /** As an edition gave it. */
     static Positioning of(Position position, List<Claim> requirements, List<Finding> faults) {
-        List<Derived> others = new ArrayList<>(position.parts());
+        return with(position, List.of(), requirements, faults);
+    }
+
+    /** The same with values that the kind derived itself, which are read first. */
+    static Positioning with(Position position, List<Derived> first, List<Claim> requirements, List<Finding> faults) {
+        List<Derived> others = new ArrayList<>(first);
+        others.addAll(position.parts());
         others.addAll(position.limits());
-        return new Positioning(position.distance(), Optional.of(position.longestTime()), others, requirements, faults);
+        return new Positioning(position, others, requirements, faults);
+    }
+
+    public Derived distance() {
+        return position.distance();
+    }
+
+    /** The longest overall response time the installed distance allows; empty for kinds that stop nothing. */
+    public Optional<Derived> longestTime() {
+        return position.longestTime();
     }
 }

@@ -2,6 +2,7 @@ package org.cellfile.subject.safeguard;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
@@ -9,6 +10,8 @@ import org.cellfile.quantity.Rounding;
 import org.cellfile.source.Stated;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Greatest;
+import org.cellfile.trace.Least;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
 
@@ -20,24 +23,44 @@ final class Requirement {
 
     private Requirement() {}
 
-    /** A bound that an edition fixes, as a value that can be stated and drawn. */
-    static Derived bound(String tag, String name, Fixed fixed, Rounding.Side side) {
+    /** A bound that editions fix, as a value that can be stated and drawn. */
+    static Derived bound(String tag, String name, Term bound, Rounding.Side side) {
+        Fixed first = (Fixed) (bound instanceof Fixed ? bound : bound.operands().get(0));
         return new Derived(
                 tag,
                 name,
-                fixed.reference().name(),
-                fixed.symbol(),
-                fixed.reference().clause().toString(),
-                fixed,
+                first.reference().name(),
+                first.symbol(),
+                first.reference().clause().toString(),
+                bound,
                 new Rounding(side, Quantity.millimetres("1")));
     }
 
-    /** The finding when a known value lies outside a table. */
+    /** The only one, or the greatest of several. */
+    static Term greatest(List<? extends Term> terms) {
+        return terms.size() == 1 ? terms.get(0) : new Greatest(List.copyOf(terms));
+    }
+
+    /** The only one, or the least of several. */
+    static Term least(List<? extends Term> terms) {
+        return terms.size() == 1 ? terms.get(0) : new Least(List.copyOf(terms));
+    }
+
+    /** The findings when a known value lies outside a table. */
     static List<Finding> covered(String tag, Stated<Quantity> value, Term lookedUp, String help) {
         List<Finding> findings = new ArrayList<>();
-        if (lookedUp instanceof Withheld withheld && withheld.noRule()) {
-            findings.add(Finding.refuses(NO_RULE, tag, value.where(), withheld.because(), help));
-        }
+        withoutRule(lookedUp)
+                .forEach(withheld ->
+                        findings.add(Finding.refuses(NO_RULE, tag, value.where(), withheld.because(), help)));
         return findings;
+    }
+
+    private static Stream<Withheld> withoutRule(Term term) {
+        if (term instanceof Withheld withheld) {
+            return withheld.noRule() ? Stream.of(withheld) : Stream.empty();
+        }
+        return term instanceof Greatest greatest
+                ? greatest.operands().stream().flatMap(Requirement::withoutRule)
+                : Stream.empty();
     }
 }

@@ -3,6 +3,7 @@ package org.cellfile.subject.safeguard;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.cellfile.claim.Recorded;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
@@ -39,16 +40,33 @@ public record Safeguard(
 
     public static final String SORT = "safeguard";
 
-    /** A part of the response time. */
-    public record Link(Stated<String> name, Stated<Quantity> time, Stated<String> source) {
+    /**
+     * A part of the response time.
+     *
+     * @param part {@code device} for what is the protective device's own; everything else counts as the machine's
+     */
+    public record Link(Stated<String> name, Stated<Quantity> time, Stated<String> part, Stated<String> source) {
         static Link read(Section section) {
-            return new Link(section.text("link"), section.quantity("time", Dimension.TIME), section.text("source"));
+            return new Link(
+                    section.text("link"),
+                    section.quantity("time", Dimension.TIME),
+                    section.wordIfStated("part", Set.of("device", "control")),
+                    section.text("source"));
+        }
+
+        boolean ofTheDevice() {
+            return part.value().filter("device"::equals).isPresent();
         }
     }
 
-    /** The distance as measured at the machine. */
+    /**
+     * The distance as measured at the machine.
+     *
+     * @param uncertainty by which the true distance may be shorter
+     */
     public record Installed(
             Stated<Quantity> distance,
+            Stated<Quantity> uncertainty,
             Stated<String> from,
             Stated<String> to,
             Stated<String> by,
@@ -57,6 +75,7 @@ public record Safeguard(
         static Installed read(Section section) {
             Installed installed = new Installed(
                     section.quantity("distance", Dimension.LENGTH),
+                    section.quantity("uncertainty", Dimension.LENGTH),
                     section.text("from"),
                     section.text("to"),
                     section.reference("by", Person.SORT),

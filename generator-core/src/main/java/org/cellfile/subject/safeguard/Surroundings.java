@@ -1,5 +1,8 @@
 package org.cellfile.subject.safeguard;
 
+import java.util.List;
+import java.util.Optional;
+import org.cellfile.standard.Approach;
 import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
@@ -8,15 +11,85 @@ import org.cellfile.trace.Term;
 /**
  * What a safeguard's position depends on besides the safeguard itself.
  *
- * @param tag of the safeguard
- * @param responseTime overall, in s; withheld for kinds that stop nothing
- * @param zoneLowest lowest point of the zones it protects, in mm
- * @param zoneHighest highest point of the zones it protects, in mm
- * @param installed distance, in mm
+ * @param positioning the edition it is recomputed under
+ * @param rules the other editions in force
  */
-public record Surroundings(
-        String tag, Rules rules, Term responseTime, Term zoneLowest, Term zoneHighest, Term installed) {
+public record Surroundings(PositioningStandard positioning, Rules rules, Approach approach) {
 
-    /** The editions in force. */
-    public record Rules(PositioningStandard positioning, ReachStandard reach, RobotCellStandard robotCell) {}
+    /** Tag of the safeguard, or of its recomputation under one of several editions. */
+    public String tag() {
+        return approach.tag();
+    }
+
+    public Reach reach() {
+        return new Reach(rules.reach);
+    }
+
+    /** The editions in force for a safeguard; of each subject one or more. */
+    public record Rules(
+            List<PositioningStandard> positioning, List<ReachStandard> reach, List<RobotCellStandard> robotCell) {
+
+        public Rules {
+            positioning = List.copyOf(positioning);
+            reach = List.copyOf(reach);
+            robotCell = List.copyOf(robotCell);
+        }
+
+        /** The least height of a fixed guard; where several editions are in force, the greatest of theirs. */
+        Term leastFenceHeight() {
+            return Requirement.greatest(
+                    robotCell.stream().map(RobotCellStandard::leastFenceHeight).toList());
+        }
+
+        /** The widest gap below a fixed guard; where several editions are in force, the least of theirs. */
+        Term widestGapBelow() {
+            return Requirement.least(
+                    robotCell.stream().map(RobotCellStandard::widestGapBelow).toList());
+        }
+    }
+
+    /**
+     * How far limbs reach, by every edition in force that has a rule for it; the farthest counts.
+     *
+     * @param editions in force
+     */
+    public record Reach(List<ReachStandard> editions) {
+
+        /** Through an opening with fingers, hand or arm. */
+        public Term through(ReachStandard.Opening opening) {
+            return farthest("s_r", "reaching through an opening", edition -> edition.through(opening));
+        }
+
+        /** Through an opening with toes, foot or leg. */
+        public Term throughWithLegs(ReachStandard.Opening opening) {
+            return farthest(
+                    "s_r", "reaching through an opening with the legs", edition -> edition.throughWithLegs(opening));
+        }
+
+        /** Over a structure of that height. */
+        public Term over(Term zoneLowest, Term zoneHighest, Term height) {
+            return farthest("c", "reaching over a structure", edition -> edition.over(zoneLowest, zoneHighest, height));
+        }
+
+        /** Around the end of a structure. */
+        public Term around(String support) {
+            return farthest("s_r", "reaching around the end of a structure", edition -> edition.around(support));
+        }
+
+        private Term farthest(
+                String symbol, String way, java.util.function.Function<ReachStandard, Optional<Term>> rule) {
+            List<Term> known =
+                    editions.stream().map(rule).flatMap(Optional::stream).toList();
+            if (known.isEmpty()) {
+                return org.cellfile.trace.Withheld.noRule(
+                        symbol, names() + " has no rule for " + way + ", and no other edition in force has one");
+            }
+            return Requirement.greatest(known);
+        }
+
+        /** The editions, for the clause of what rests on all of them. */
+        public String names() {
+            return String.join(" and ", editions.stream().map(ReachStandard::id).toList());
+        }
+    }
 }

@@ -12,7 +12,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.source.Stated;
-import org.cellfile.standard.PositioningStandard;
+import org.cellfile.standard.StopMeasurement;
 import org.cellfile.subject.stopping.StopCondition.Run;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Fixed;
@@ -30,16 +30,16 @@ public final class ConditionStatistics implements Recomputed {
     private static final Rounding LENGTH = Rounding.up(Quantity.millimetres("0.1"));
 
     private final StopCondition condition;
-    private final PositioningStandard standard;
+    private final StopMeasurement rule;
     private final List<Derived> time;
     private final List<Derived> distance;
 
     /**
      * @param number of the condition within its test, from 1
      */
-    ConditionStatistics(StopCondition condition, int number, PositioningStandard standard) {
+    ConditionStatistics(StopCondition condition, int number, StopMeasurement rule) {
         this.condition = condition;
-        this.standard = standard;
+        this.rule = rule;
         this.time = statistics("time", "t", number, Run::time, TIME);
         this.distance = statistics("distance", "s", number, Run::distance, LENGTH);
     }
@@ -53,7 +53,7 @@ public final class ConditionStatistics implements Recomputed {
         if (readings.isEmpty()) {
             return List.of();
         }
-        Fixed deviations = standard.deviations();
+        Fixed deviations = rule.deviations();
         String clause = deviations.reference().clause().toString();
         StopStatistics statistics = new StopStatistics(readings);
         Derived mean = derived(
@@ -127,7 +127,7 @@ public final class ConditionStatistics implements Recomputed {
 
     @Override
     public List<Finding> faults() {
-        Fixed least = standard.leastRuns();
+        Fixed least = rule.leastRuns();
         int runs = condition.runs().size();
         if (runs == 0 || Quantity.count(runs).compareTo(least.quantity()) >= 0) {
             return List.of();

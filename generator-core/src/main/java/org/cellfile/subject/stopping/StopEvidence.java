@@ -12,7 +12,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
-import org.cellfile.standard.PositioningStandard;
+import org.cellfile.standard.StopMeasurement;
 import org.cellfile.subject.identity.Instrument;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
@@ -32,13 +32,13 @@ public final class StopEvidence implements Recomputed {
     private final Derived time;
     private final Derived distance;
 
-    public StopEvidence(StopTest test, Optional<Instrument> instrument, PositioningStandard standard) {
+    public StopEvidence(StopTest test, Optional<Instrument> instrument, StopMeasurement rule) {
         this.test = test;
         this.instrument = instrument;
         List<ConditionStatistics> each = new ArrayList<>();
-        test.conditions().forEach(condition -> each.add(new ConditionStatistics(condition, each.size() + 1, standard)));
+        test.conditions().forEach(condition -> each.add(new ConditionStatistics(condition, each.size() + 1, rule)));
         this.conditions = List.copyOf(each);
-        String clause = standard.deviations().reference().clause().toString();
+        String clause = rule.deviations().reference().clause().toString();
         this.time =
                 governing("time", "t_2", clause, ConditionStatistics::time, Rounding.up(Quantity.seconds("0.0001")));
         this.distance = governing(
@@ -81,6 +81,17 @@ public final class StopEvidence implements Recomputed {
      */
     public Given carriedTime(String symbol) {
         return new Given(symbol, "stopping time carried forward, " + test.name().characters(), test.carriedTime());
+    }
+
+    /** The time at which a monitor of the brake reports a slow stop, if there is one. */
+    public Optional<Given> brakeMonitor() {
+        return test.brakeMonitor().value().isPresent()
+                ? Optional.of(new Given(
+                        "T_a",
+                        "time at which the brake monitor reports, "
+                                + test.name().characters(),
+                        test.brakeMonitor()))
+                : Optional.empty();
     }
 
     /** The stopping distance the hazard zones go on with. */

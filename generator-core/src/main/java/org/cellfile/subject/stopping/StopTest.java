@@ -15,6 +15,7 @@ import org.cellfile.subject.identity.Person;
 /**
  * A stop that was measured.
  *
+ * @param brakeMonitor time at which a monitor of the brake reports a slow stop; missing where there is no such monitor
  * @param carriedTime the stopping time used in the distances, stated by whoever answers for the measurement
  * @param carriedDistance the stopping distance used in the hazard zones
  */
@@ -28,6 +29,7 @@ public record StopTest(
         Stated<String> measuredBy,
         Stated<LocalDate> on,
         List<StopCondition> conditions,
+        Stated<Quantity> brakeMonitor,
         Stated<Quantity> carriedTime,
         Stated<Quantity> carriedDistance,
         Recorded recorded) {
@@ -47,6 +49,7 @@ public record StopTest(
                 section.reference("measured-by", Person.SORT),
                 section.date("on"),
                 Section.each(section.list("conditions"), condition -> StopCondition.read(condition, tag.characters())),
+                section.quantityIfStated("brake-monitor", Dimension.TIME),
                 carried.positive("time", Dimension.TIME),
                 carried.quantity("distance", Dimension.LENGTH),
                 Recordings.read(section, tag.characters()));
