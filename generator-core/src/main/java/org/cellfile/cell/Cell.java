@@ -18,6 +18,7 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.source.World;
+import org.cellfile.standard.CrushingStandard;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
 import org.cellfile.standard.PositioningStandard;
@@ -25,6 +26,8 @@ import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.standard.RobotStandard;
 import org.cellfile.standard.Standards;
+import org.cellfile.subject.clearance.Clearance;
+import org.cellfile.subject.clearance.ClearanceGap;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
@@ -44,6 +47,7 @@ public record Cell(
         List<RobotLoad> robots,
         List<StopEvidence> stops,
         List<ZoneExtent> zones,
+        List<ClearanceGap> clearances,
         List<Guarding> safeguards,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
@@ -68,6 +72,7 @@ public record Cell(
         Identity identity = Identity.read(top);
         List<StopTest> tests = Section.each(top.list("stop-tests"), StopTest::read);
         List<Zone> zones = Section.each(top.list("zones"), Zone::read);
+        List<Clearance> clearances = Section.each(top.listIfStated("clearances"), Clearance::read);
         List<Safeguard> safeguards = top.list("safeguards").stream()
                 .map(Safeguard::read)
                 .flatMap(Optional::stream)
@@ -80,6 +85,7 @@ public record Cell(
                     .map(test -> new StopEvidence(test, identity.instrument(test.instrument()), rules.positioning()))
                     .toList();
             Optional<RobotStandard> robotStandard = identity.standards().of(RobotStandard.class);
+            Optional<CrushingStandard> crushing = crushing(identity, clearances, findings);
             return new Cell(
                     identity,
                     identity.robots().stream()
@@ -89,6 +95,9 @@ public record Cell(
                     zones.stream()
                             .map(zone ->
                                     new ZoneExtent(zone, identity.robot(zone.robot()), named(stops, zone.overrun())))
+                            .toList(),
+                    clearances.stream()
+                            .map(one -> new ClearanceGap(one, crushing, identity.instrument(one.instrument())))
                             .toList(),
                     safeguards.stream()
                             .map(safeguard -> guarding(safeguard, zones, stops, identity, rules))
@@ -131,6 +140,15 @@ public record Cell(
         return positioning.flatMap(one -> reach.flatMap(two -> robotCell.map(three -> new Rules(one, two, three))));
     }
 
+    /** Only a cell with clearances needs an edition about crushing. */
+    private static Optional<CrushingStandard> crushing(
+            Identity identity, List<Clearance> clearances, Findings findings) {
+        Standards standards = identity.standards();
+        return clearances.isEmpty() && standards.of(CrushingStandard.class).isEmpty()
+                ? Optional.empty()
+                : chosen(standards, CrushingStandard.class, identity, findings);
+    }
+
     private static <E extends Edition> Optional<E> chosen(
             Standards standards, Class<E> subject, Identity identity, Findings findings) {
         List<E> chosen = standards.all(subject);
@@ -165,6 +183,7 @@ public record Cell(
     public List<Recomputed> recomputed() {
         List<Recomputed> all = new ArrayList<>(robots);
         all.addAll(zones);
+        all.addAll(clearances);
         for (StopEvidence stop : stops) {
             all.add(stop);
             all.addAll(stop.conditions());
