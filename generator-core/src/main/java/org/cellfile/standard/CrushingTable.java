@@ -36,6 +36,6 @@ final class CrushingTable {
 
     Term leastGap(String part) {
         Quantity gap = Objects.requireNonNull(gaps.get(part), part);
-        return new Lookup("a", gap, reference, List.of(), "a is the row `" + part + "` of " + reference.clause());
+        return new Lookup("a", gap, reference, List.of(), "a: row " + part + " of " + reference.clause());
     }
 }

@@ -57,7 +57,7 @@ class CrushingStandardTest {
     void rowByRow(String edition, String part, int millimetres) {
         assertThat(gap(edition, part)).isEqualTo(Quantity.millimetres("" + millimetres));
         assertThat(edition(edition).leastGap(part)).isInstanceOfSatisfying(Lookup.class, lookup -> {
-            assertThat(lookup.taken()).isEqualTo("a is the row `" + part + "` of " + edition + ", table 1");
+            assertThat(lookup.taken()).isEqualTo("a: row " + part + " of " + edition + ", table 1");
             assertThat(lookup.reference().fromMemory()).isFalse();
         });
     }

@@ -39,6 +39,11 @@ public final class ClearanceChapter {
             blocks.add(new Paragraph("No clearance is listed for this cell."));
         } else {
             blocks.add(table(clearances));
+            if (clearances.stream().anyMatch(ClearanceGap::isNarrow)) {
+                blocks.add(new Paragraph(
+                        "Where the margin is below zero, the gap alone does not protect anybody: a measure named"
+                                + " below, or a deviation that a named person has stated, stands in its place."));
+            }
             clearances.forEach(
                     clearance -> blocks.add(section(clearance, identity, deviations.apply(clearance.tag()))));
         }
@@ -49,14 +54,14 @@ public final class ClearanceChapter {
         return new Table(
                 "Least and measured gaps",
                 List.of(
-                        Column.text("Tag", 5),
-                        Column.text("Between", 6),
-                        Column.text("And", 6),
-                        Column.text("Part of the body", 3),
-                        Column.figures("Least", 3),
-                        Column.figures("Measured", 3),
-                        Column.figures("Uncertainty", 4),
-                        Column.figures("Margin", 3)),
+                        Column.text("Tag", 9),
+                        Column.text("Between", 9),
+                        Column.text("And", 9),
+                        Column.text("Part of the body", 5),
+                        Column.figures("Least", 7),
+                        Column.figures("Measured", 8),
+                        Column.figures("Uncertainty", 9),
+                        Column.figures("Margin", 7)),
                 clearances.stream()
                         .map(gap -> List.of(
                                 gap.tag(),
@@ -94,7 +99,7 @@ public final class ClearanceChapter {
                 .ifPresent(measure -> facts.add(new Fact(
                         "Measure",
                         measure,
-                        gap.measureStandsIn()
+                        gap.isNarrow()
                                 ? "named in place of a gap that is wide enough; not recomputed here"
                                 : "named besides the gap; not recomputed here")));
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));

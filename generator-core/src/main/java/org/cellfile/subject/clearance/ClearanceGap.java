@@ -61,7 +61,7 @@ public final class ClearanceGap implements Recomputed {
                 "needed gap",
                 "a_n",
                 "sum of the lengths",
-                Sum.of(least, new Given("u", "uncertainty of the measured gap", clearance.uncertainty())),
+                Sum.of(row, new Given("u", "uncertainty of the measured gap", clearance.uncertainty())),
                 Rounding.up(Quantity.millimetres("1")));
         margin = new Derived(
                 tag(),
@@ -112,16 +112,16 @@ public final class ClearanceGap implements Recomputed {
                 needed,
                 TOO_NARROW,
                 "move the fixed part or limit the movement, and measure the gap again; or name under `measure` what keeps people"
-                        + " from being crushed there. Until then a named person may state a deviation");
+                        + " from being crushed there; until then a named person may state a deviation");
     }
 
     private boolean measureIsNamed() {
         return clearance.measure().value().isPresent();
     }
 
-    /** True when the gap is too narrow and a named measure stands in its place. */
-    public boolean measureStandsIn() {
-        return measureIsNamed() && wideEnough().finding().isPresent();
+    /** True when the gap is known to be narrower than needed. */
+    public boolean isNarrow() {
+        return wideEnough().finding().isPresent();
     }
 
     @Override
@@ -148,7 +148,8 @@ public final class ClearanceGap implements Recomputed {
                         narrow.where(),
                         narrow.sentence() + "; a measure is named in its place ("
                                 + clearance.measure().where().position() + ")",
-                        "whether the measure is there and is enough is not recomputed; have it looked at like a safeguard")
+                        "see that it is there, and that whoever answers for the risk assessment finds it enough; neither is"
+                                + " recomputed here")
                 .because(narrow.because());
     }
 }
