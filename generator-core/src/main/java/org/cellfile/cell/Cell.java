@@ -18,6 +18,7 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.source.World;
+import org.cellfile.standard.CrushingStandard;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
 import org.cellfile.standard.PositioningStandard;
@@ -25,6 +26,8 @@ import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.standard.RobotStandard;
 import org.cellfile.standard.Standards;
+import org.cellfile.subject.clearance.Clearance;
+import org.cellfile.subject.clearance.ClearanceGap;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
@@ -44,6 +47,7 @@ public record Cell(
         List<RobotLoad> robots,
         List<StopEvidence> stops,
         List<ZoneExtent> zones,
+        List<ClearanceGap> clearances,
         List<Guarding> safeguards,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
@@ -65,6 +69,7 @@ public record Cell(
         Identity identity = Identity.read(top);
         List<StopTest> tests = Section.each(top.list("stop-tests"), StopTest::read);
         List<Zone> zones = Section.each(top.list("zones"), Zone::read);
+        List<Clearance> clearances = Section.each(top.listIfStated("clearances"), Clearance::read);
         List<Safeguard> safeguards = top.list("safeguards").stream()
                 .map(Safeguard::read)
                 .flatMap(Optional::stream)
@@ -79,6 +84,7 @@ public record Cell(
             List<StopEvidence> stops = tests.stream()
                     .map(test -> new StopEvidence(test, identity.instrument(test.instrument()), measurement))
                     .toList();
+            Optional<CrushingStandard> crushing = crushing(identity, clearances, findings);
             return new Cell(
                     identity,
                     identity.robots().stream()
@@ -89,6 +95,9 @@ public record Cell(
                     zones.stream()
                             .map(zone ->
                                     new ZoneExtent(zone, identity.robot(zone.robot()), named(stops, zone.overrun())))
+                            .toList(),
+                    clearances.stream()
+                            .map(one -> new ClearanceGap(one, crushing, identity.instrument(one.instrument())))
                             .toList(),
                     safeguards.stream()
                             .map(safeguard -> guarding(safeguard, zones, stops, identity, findings))
@@ -151,6 +160,15 @@ public record Cell(
         return complete;
     }
 
+    /** Only a cell with clearances needs an edition about crushing; those known share one table, so that the first will do. */
+    private static Optional<CrushingStandard> crushing(
+            Identity identity, List<Clearance> clearances, Findings findings) {
+        if (!clearances.isEmpty()) {
+            chosen(identity, CrushingStandard.class, findings);
+        }
+        return identity.standards().inForce(CrushingStandard.class).stream().findFirst();
+    }
+
     private static boolean chosen(Identity identity, Class<? extends Edition> subject, Findings findings) {
         if (!identity.standards().inForce(subject).isEmpty()) {
             return true;
@@ -174,6 +192,7 @@ public record Cell(
     public List<Recomputed> recomputed() {
         List<Recomputed> all = new ArrayList<>(robots);
         all.addAll(zones);
+        all.addAll(clearances);
         for (StopEvidence stop : stops) {
             all.add(stop);
             all.addAll(stop.conditions());
@@ -193,7 +212,7 @@ public record Cell(
     /** The thing to which a derived value belongs. */
     public Optional<Recomputed> owner(Derived derived) {
         return recomputed().stream()
-                .filter(one -> one.tag().equals(derived.about()))
+                .filter(one -> one.derived().contains(derived))
                 .findFirst();
     }
 

@@ -18,6 +18,7 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.subject.clearance.ClearanceChapter;
 import org.cellfile.subject.hazard.HazardChapter;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
@@ -37,6 +38,7 @@ public final class Composition {
         List<Chapter> chapters = List.of(
                 IdentityChapter.identity(identity, cell.robots()),
                 HazardChapter.chapter(cell.zones(), identity),
+                ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())),
                 SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity),
                 SafeguardChapters.distances(cell.safeguards()),
                 StoppingChapter.chapter(cell.stops(), identity),
@@ -125,7 +127,8 @@ public final class Composition {
                                         + " ends of a safeguard",
                                 "fields approached at an angle other than along their plane or at a right angle to it",
                                 "blanking, muting and fields that are switched",
-                                "gaps between moving and fixed parts in which somebody can be crushed",
+                                "gaps in which somebody can be crushed and that are not listed as clearances, gaps between two moving parts,"
+                                        + " and the measures named in place of a gap",
                                 "other modes than automatic, except the limit of manual reduced speed",
                                 "emergency stops, enabling devices, mode selectors and reset",
                                 "ejected parts, radiation, noise, heat, substances, electrical equipment",

@@ -52,6 +52,7 @@ public final class RefuseDateAfterAsOf implements Check {
                 .forEach(zone -> zone.zone()
                         .limitation()
                         .ifPresent(limitation -> dates.put(limitation.on(), "the limitation of `" + zone.tag() + "`")));
+        cell.clearances().forEach(gap -> dates.put(gap.clearance().on(), "the measured gap of `" + gap.tag() + "`"));
         cell.stops().forEach(stop -> dates.put(stop.test().on(), "the stop test `" + stop.tag() + "`"));
         cell.safeguards()
                 .forEach(guarding -> dates.put(

@@ -23,6 +23,7 @@ public final class WarnUnusedThing implements Check {
     public List<Finding> check(Cell cell, Optional<LocalDate> today) {
         Set<String> used = new HashSet<>();
         cell.zones().forEach(zone -> used.add(zone.zone().overrun().characters()));
+        cell.clearances().forEach(gap -> used.add(gap.clearance().instrument().characters()));
         cell.safeguards().forEach(guarding -> {
             guarding.safeguard().stopTests().forEach(test -> used.add(test.characters()));
             used.add(guarding.safeguard().installed().instrument().characters());

@@ -188,9 +188,9 @@ public final class Section {
         return tag;
     }
 
-    /** The tag of a thing described elsewhere. */
-    public Stated<String> reference(String key, String sort) {
-        return refer(text(key), sort);
+    /** The tag of a thing described elsewhere, of one of some sorts. */
+    public Stated<String> reference(String key, String... sorts) {
+        return refer(text(key), sorts);
     }
 
     /** The tag of a thing described elsewhere, or nothing. */
@@ -212,8 +212,8 @@ public final class Section {
         return references;
     }
 
-    private Stated<String> refer(Stated<String> reference, String sort) {
-        reading.tags().refer(sort, reference);
+    private Stated<String> refer(Stated<String> reference, String... sorts) {
+        reading.tags().refer(List.of(sorts), reference);
         return reference;
     }
 

@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
@@ -25,9 +26,21 @@ final class Tags {
 
     private record Named(String sort, Stated<String> tag) {}
 
+    /** Somebody means a thing of one of these sorts. */
+    private record Meant(List<String> sorts, Stated<String> tag) {
+
+        String words() {
+            return String.join(" or ", sorts);
+        }
+
+        String due() {
+            return sorts.stream().map(Tags::article).collect(Collectors.joining(" or "));
+        }
+    }
+
     private final Map<String, Named> named = new TreeMap<>();
     private final Map<String, Named> bySkeleton = new HashMap<>();
-    private final List<Named> references = new ArrayList<>();
+    private final List<Meant> references = new ArrayList<>();
     private final Set<String> refused = new HashSet<>();
     private final Set<String> nameless = new HashSet<>();
     private final Findings findings;
@@ -133,37 +146,39 @@ final class Tags {
                 .replace("-", "");
     }
 
-    /** Something refers to a thing of a sort. */
-    void refer(String sort, Stated<String> stated) {
+    /** Something refers to a thing of one of some sorts. */
+    void refer(List<String> sorts, Stated<String> stated) {
         if (stated.value().isPresent()) {
-            references.add(new Named(sort, stated));
+            references.add(new Meant(sorts, stated));
         }
     }
 
     /** Finds the references that lead nowhere; to be called when everything was read. */
     void resolve() {
-        for (Named reference : references) {
+        for (Meant reference : references) {
             String tag = reference.tag.value().orElse("");
             Named meant = named.get(tag);
             if (meant == null) {
                 List<String> ofSort = named.entrySet().stream()
-                        .filter(entry -> entry.getValue().sort.equals(reference.sort))
+                        .filter(entry -> reference.sorts.contains(entry.getValue().sort))
                         .map(Map.Entry::getKey)
                         .toList();
-                if (ofSort.isEmpty() || refused.contains(tag) || nameless.contains(reference.sort)) {
+                if (ofSort.isEmpty()
+                        || refused.contains(tag)
+                        || reference.sorts.stream().anyMatch(nameless::contains)) {
                     continue; // the thing it means may be one whose own tag was refused, and that was said there
                 }
                 refuse(
                         UNKNOWN,
                         reference.tag,
-                        "there is no " + reference.sort + " `" + tag + "`",
+                        "there is no " + reference.words() + " `" + tag + "`",
                         "described in this cell: " + Nearest.listed(tag, ofSort));
-            } else if (!meant.sort.equals(reference.sort)) {
+            } else if (!reference.sorts.contains(meant.sort)) {
                 refuse(
                         ANOTHER_SORT,
                         reference.tag,
                         "`" + tag + "` is " + article(meant.sort) + " ("
-                                + meant.tag.where().position() + "), and " + article(reference.sort) + " is due here",
+                                + meant.tag.where().position() + "), and " + reference.due() + " is due here",
                         "");
             }
         }

@@ -51,6 +51,7 @@ class ArchitectureTest {
             "org.cellfile.subject.identity..",
             "org.cellfile.subject.stopping..",
             "org.cellfile.subject.hazard..",
+            "org.cellfile.subject.clearance..",
             "org.cellfile.subject.safeguard..",
             "org.cellfile.subject.sheet..",
             "org.cellfile.cell..",

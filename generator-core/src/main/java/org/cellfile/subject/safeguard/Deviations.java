@@ -14,6 +14,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.clearance.Clearance;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
 
@@ -31,7 +32,7 @@ public final class Deviations {
         for (Section section : top.listIfStated("deviations")) {
             Stated<String> tag = section.tag("deviation");
             Stated<String> finding = section.text("finding");
-            Stated<String> of = section.reference("of", Safeguard.SORT);
+            Stated<String> of = section.reference("of", Safeguard.SORT, Clearance.SORT);
             Stated<String> reason = section.text("reason");
             Stated<String> interim = section.text("interim-measure");
             Stated<String> responsible = section.reference("responsible", Person.SORT);
@@ -43,7 +44,7 @@ public final class Deviations {
                         tag.characters(),
                         finding.where(),
                         "no deviation can cover `" + finding.characters() + "`",
-                        "a deviation is for an installed safeguard that falls short (findings that begin with `"
+                        "a deviation is for an installed safeguard or gap that falls short (findings that begin with `"
                                 + Deviation.INSTALLED + "`); what is read or recomputed has to be put right"));
             } else {
                 until.value()
@@ -59,6 +60,14 @@ public final class Deviations {
             }
         }
         return List.copyOf(deviations);
+    }
+
+    /** The boxes of those about the thing of a tag, to stand beside it. */
+    public static List<Block> about(String tag, List<Deviation> deviations) {
+        return deviations.stream()
+                .filter(deviation -> deviation.of().equals(tag))
+                .<Block>map(Deviations::box)
+                .toList();
     }
 
     /** The box in which a deviation is printed. */

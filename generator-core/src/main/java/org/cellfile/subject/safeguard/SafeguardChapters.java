@@ -70,9 +70,7 @@ public final class SafeguardChapters {
                         + installed.on().characters() + " with "
                         + installed.instrument().characters()));
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
-        deviations.stream()
-                .filter(deviation -> deviation.of().equals(guarding.tag()))
-                .forEach(deviation -> blocks.add(Deviations.box(deviation)));
+        blocks.addAll(Deviations.about(guarding.tag(), deviations));
         blocks.add(drawing(guarding));
         return new Section(guarding.tag(), safeguard.name().characters(), blocks);
     }
