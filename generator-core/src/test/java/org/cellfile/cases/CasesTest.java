@@ -44,7 +44,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 
 /**
- * The cases of each kind of safeguard, {@code cases/<kind>.cases.yaml}: what a source states, the formula as a person reads it in
+ * The cases of each kind of safeguard, {@code cases/<kind>.cases.yaml} and {@code cases/<kind>.<edition>.cases.yaml}: what a source states, the formula as a person reads it in
  * the standard, and the values that must come out.
  *
  * <p>A case is read by the program's own reader. Its {@code given} is what a cell states for a safeguard of that kind; {@code
@@ -75,13 +75,21 @@ class CasesTest {
                 Path.of(Objects.requireNonNull(getClass().getResource("/cases")).toURI());
         List<DynamicTest> tests = new ArrayList<>();
         for (String id : Kinds.ids()) {
-            Path file = folder.resolve(id + ".cases.yaml");
-            tests.add(dynamicTest(id + " has cases", () -> assertThat(file).exists()));
-            if (Files.exists(file)) {
+            List<Path> files = files(folder, id);
+            tests.add(dynamicTest(id + " has cases", () -> assertThat(files).isNotEmpty()));
+            for (Path file : files) {
                 tests.addAll(cases(Kinds.of(id).orElseThrow(), file));
             }
         }
         return tests.stream();
+    }
+
+    private static List<Path> files(Path folder, String kind) throws IOException {
+        try (Stream<Path> all = Files.list(folder)) {
+            return all.filter(file -> file.getFileName().toString().matches(kind + "(\\.[a-z0-9-]+)?\\.cases\\.yaml"))
+                    .sorted()
+                    .toList();
+        }
     }
 
     private static List<DynamicTest> cases(Kind kind, Path file) throws IOException {
