@@ -34,7 +34,7 @@ public interface Recomputed {
         List<Finding> findings = new ArrayList<>(faults());
         claims().forEach(claim -> claim.finding().ifPresent(findings::add));
         findings.addAll(recorded().orphans(derived()));
-        return findings;
+        return findings.stream().map(finding -> finding.about(tag())).toList();
     }
 
     /** The derived value of that name. */

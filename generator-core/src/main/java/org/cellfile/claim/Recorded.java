@@ -19,7 +19,7 @@ import org.cellfile.trace.Derived;
  *
  * @param about tag of the thing
  * @param where the section they stand in, or in which they would stand
- * @param values by the name of the derived value
+ * @param values by the name of the derived value; {@code iso-13855-2010.intrusion} where it belongs to one of several editions
  */
 public record Recorded(String about, Span where, Map<String, Stated<Quantity>> values) {
 
@@ -45,7 +45,13 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
 
     /** What was recorded for a derived value. */
     public Optional<Stated<Quantity>> of(Derived derived) {
-        return Optional.ofNullable(values.get(derived.name()));
+        return Optional.ofNullable(values.get(key(derived)));
+    }
+
+    /** Its name, after that of the edition where a thing is recomputed under several. */
+    private String key(Derived derived) {
+        String prefix = about + ".";
+        return derived.tag().startsWith(prefix) ? derived.tag().substring(prefix.length()) : derived.name();
     }
 
     private static boolean sameDimension(Stated<Quantity> stated, Derived derived) {
@@ -56,8 +62,7 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
 
     /** Recorded values that cannot be held against anything. */
     public List<Finding> orphans(List<Derived> derived) {
-        Map<String, Derived> byName =
-                derived.stream().collect(Collectors.toMap(Derived::name, one -> one, (a, b) -> a));
+        Map<String, Derived> byName = derived.stream().collect(Collectors.toMap(this::key, one -> one, (a, b) -> a));
         List<Finding> findings = new ArrayList<>();
         values.forEach((name, stated) -> {
             Derived one = byName.get(name);

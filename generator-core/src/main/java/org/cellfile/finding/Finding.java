@@ -61,6 +61,11 @@ public record Finding(
         return new Finding(id, severity, about, place, sentence, because, help);
     }
 
+    /** The same about the thing with that tag, of which it concerns a part. */
+    public Finding about(String tag) {
+        return new Finding(id, severity, tag, where, sentence, because, help);
+    }
+
     /** By file, line and column. */
     @Override
     public int compareTo(Finding other) {

@@ -15,6 +15,7 @@ import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.Approach;
+import org.cellfile.standard.Edition;
 import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.Timing;
 import org.cellfile.subject.hazard.Zone;
@@ -51,6 +52,7 @@ public final class Guarding implements Recomputed {
     private final Safeguard safeguard;
     private final String about;
     private final List<Zone> zones;
+    private final List<StopEvidence> stops;
     private final Optional<Instrument> instrument;
     private final Rules rules;
     private final Optional<Derived> responseTime;
@@ -81,6 +83,7 @@ public final class Guarding implements Recomputed {
         this.safeguard = safeguard;
         this.about = about;
         this.zones = List.copyOf(zones);
+        this.stops = List.copyOf(stops);
         this.instrument = instrument;
         this.rules = rules;
         ResponseTime chain = new ResponseTime(about, safeguard, stops);
@@ -209,6 +212,26 @@ public final class Guarding implements Recomputed {
                                 new Withheld("t_2,max", "the links before the stop alone take longer"))),
                         new Difference(longest, before)),
                 Rounding.down(Quantity.seconds("0.001")));
+    }
+
+    /**
+     * The same safeguard as it would be if another edition were in force in place of those of its subject; empty when the edition
+     * is about something that this safeguard does not depend on.
+     */
+    public Optional<Guarding> under(Edition other) {
+        return rules.with(other, safeguard.kind().stopsTheHazard(), this::restsOn)
+                .map(changed -> new Guarding(safeguard, about + "." + other.slug(), zones, stops, instrument, changed));
+    }
+
+    private boolean restsOn(Edition edition) {
+        return derived().stream()
+                .flatMap(derived -> derived.references().stream())
+                .anyMatch(reference -> reference.clause().edition().equals(edition.id()));
+    }
+
+    /** The editions in force that it was recomputed by. */
+    public Rules rules() {
+        return rules;
     }
 
     public Safeguard safeguard() {

@@ -2,11 +2,15 @@ package org.cellfile.subject.safeguard;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Predicate;
 import org.cellfile.standard.Approach;
+import org.cellfile.standard.Edition;
 import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
 
 /**
  * What a safeguard's position depends on besides the safeguard itself.
@@ -33,6 +37,27 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
             positioning = List.copyOf(positioning);
             reach = List.copyOf(reach);
             robotCell = List.copyOf(robotCell);
+        }
+
+        /**
+         * The same with an edition in place of those of its subjects.
+         *
+         * @param positioned true for a safeguard whose position is a matter of positioning standards
+         * @param used whether the safeguard rests on an edition now in force
+         * @return empty when it makes no difference to the safeguard what stands there
+         */
+        Optional<Rules> with(Edition other, boolean positioned, Predicate<Edition> used) {
+            boolean positions = other instanceof PositioningStandard && positioned;
+            boolean reaches = other instanceof ReachStandard && reach.stream().anyMatch(used);
+            boolean encloses =
+                    other instanceof RobotCellStandard && robotCell.stream().anyMatch(used);
+            if (!positions && !reaches && !encloses) {
+                return Optional.empty();
+            }
+            return Optional.of(new Rules(
+                    positions ? List.of((PositioningStandard) other) : positioning,
+                    reaches ? List.of((ReachStandard) other) : reach,
+                    encloses ? List.of((RobotCellStandard) other) : robotCell));
         }
 
         /** The least height of a fixed guard; where several editions are in force, the greatest of theirs. */
@@ -76,12 +101,11 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
             return farthest("s_r", "reaching around the end of a structure", edition -> edition.around(support));
         }
 
-        private Term farthest(
-                String symbol, String way, java.util.function.Function<ReachStandard, Optional<Term>> rule) {
+        private Term farthest(String symbol, String way, Function<ReachStandard, Optional<Term>> rule) {
             List<Term> known =
                     editions.stream().map(rule).flatMap(Optional::stream).toList();
             if (known.isEmpty()) {
-                return org.cellfile.trace.Withheld.noRule(
+                return Withheld.noRule(
                         symbol, names() + " has no rule for " + way + ", and no other edition in force has one");
             }
             return Requirement.greatest(known);

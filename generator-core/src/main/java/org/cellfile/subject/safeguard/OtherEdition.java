@@ -1,0 +1,88 @@
+package org.cellfile.subject.safeguard;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.Severity;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding;
+import org.cellfile.standard.Edition;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Difference;
+
+/**
+ * A safeguard under an edition that is not in force for it, beside what it is under those that are.
+ *
+ * @param inForce as it counts
+ * @param other the edition it is compared under
+ * @param under as it would be under that edition
+ */
+public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
+
+    /** What can be said of the safeguard under the other edition. */
+    public enum Standing {
+        HOLDS,
+        FALLS_SHORT,
+        CANNOT_BE_SAID
+    }
+
+    /** The safeguards to which an edition makes a difference. */
+    public static List<OtherEdition> of(List<Guarding> safeguards, Edition other) {
+        return safeguards.stream()
+                .map(guarding -> guarding.under(other).map(under -> new OtherEdition(guarding, other, under)))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** What holds, or does not, under the other edition. A lower bound that is met says nothing. */
+    public Standing standing() {
+        if (under.separationDistance().value().isEmpty()) {
+            return Standing.CANNOT_BE_SAID;
+        }
+        if (refusals().anyMatch(finding -> !finding.id().equals(Guarding.NOT_CLEARED))) {
+            return Standing.FALLS_SHORT;
+        }
+        return under.cleared() ? Standing.HOLDS : Standing.CANNOT_BE_SAID;
+    }
+
+    private Stream<Finding> refusals() {
+        return Stream.concat(
+                        under.faults().stream(),
+                        under.requirements().stream()
+                                .map(claim -> claim.finding())
+                                .flatMap(Optional::stream))
+                .filter(finding -> finding.severity() == Severity.REFUSES);
+    }
+
+    /** True when the distance under the other edition is only a lower bound. */
+    public boolean lowerBound() {
+        return under.editions().stream()
+                .anyMatch(one -> one.positioning().position().open().isPresent());
+    }
+
+    /** How much more the other edition asks, rounded up; below zero when it asks less; empty when it is not known. */
+    public Optional<Quantity> more() {
+        Derived before = inForce.separationDistance();
+        return new Difference(under.separationDistance(), before)
+                .value()
+                .map(Rounding.up(before.rounding().step())::round);
+    }
+
+    /** What holds, what does not and what cannot be said, in a sentence or more. */
+    public String said() {
+        if (under.editions().isEmpty()) {
+            return "cannot be said: " + other.id() + " has no rule that is publicly known for such a safeguard";
+        }
+        String findings = refusals()
+                .map(finding -> finding.sentence().replace("`" + under + "`", "`" + inForce.tag() + "`"))
+                .distinct()
+                .collect(Collectors.joining("; "));
+        return switch (standing()) {
+            case HOLDS -> "still holds";
+            case FALLS_SHORT -> "does not hold: " + findings;
+            case CANNOT_BE_SAID -> "cannot be said: " + findings;
+        };
+    }
+}
