@@ -20,11 +20,15 @@ import org.cellfile.source.Stated;
 import org.cellfile.source.World;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
+import org.cellfile.standard.EmergencyStopStandard;
 import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.standard.RobotStandard;
 import org.cellfile.standard.Standards;
+import org.cellfile.subject.complement.Complement;
+import org.cellfile.subject.complement.ComplementaryDevice;
+import org.cellfile.subject.complement.Surroundings;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
@@ -45,6 +49,7 @@ public record Cell(
         List<StopEvidence> stops,
         List<ZoneExtent> zones,
         List<Guarding> safeguards,
+        List<Complement> complementary,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
         List<SourceFile> sources) {
@@ -72,7 +77,11 @@ public record Cell(
                 .map(Safeguard::read)
                 .flatMap(Optional::stream)
                 .toList();
-        List<Deviation> deviations = Deviations.read(top, identity);
+        List<ComplementaryDevice> devices = top.listIfStated("complementary").stream()
+                .map(ComplementaryDevice::read)
+                .flatMap(Optional::stream)
+                .toList();
+        List<Deviation> deviations = Deviations.read(top, identity, List.of(Safeguard.SORT, ComplementaryDevice.SORT));
         AutomaticOperation sheet = AutomaticOperation.read(top);
         sources.finish();
         return rules(identity, findings).map(rules -> {
@@ -80,6 +89,10 @@ public record Cell(
                     .map(test -> new StopEvidence(test, identity.instrument(test.instrument()), rules.positioning()))
                     .toList();
             Optional<RobotStandard> robotStandard = identity.standards().of(RobotStandard.class);
+            Surroundings around = new Surroundings(
+                    one(identity.standards().all(EmergencyStopStandard.class), identity, findings),
+                    robotStandard,
+                    devices);
             return new Cell(
                     identity,
                     identity.robots().stream()
@@ -92,6 +105,9 @@ public record Cell(
                             .toList(),
                     safeguards.stream()
                             .map(safeguard -> guarding(safeguard, zones, stops, identity, rules))
+                            .toList(),
+                    devices.stream()
+                            .map(device -> new Complement(device, around))
                             .toList(),
                     deviations,
                     sheet,
@@ -144,6 +160,11 @@ public record Cell(
                             + "`, and its values cannot be recomputed without one",
                     "state under `standards` the edition the cell was built to"));
         }
+        return one(chosen, identity, findings);
+    }
+
+    /** The edition of a subject, if one was chosen; two are refused. */
+    private static <E extends Edition> Optional<E> one(List<E> chosen, Identity identity, Findings findings) {
         if (chosen.size() > 1) {
             String second = chosen.get(1).id();
             findings.add(Finding.refuses(
@@ -170,6 +191,7 @@ public record Cell(
             all.addAll(stop.conditions());
         }
         all.addAll(safeguards);
+        all.addAll(complementary);
         return all;
     }
 

@@ -188,6 +188,13 @@ public final class Section {
         return refer(text(key), sort);
     }
 
+    /** The tag of a thing described elsewhere, which may be of one of several sorts. */
+    public Stated<String> reference(String key, List<String> sorts) {
+        Stated<String> reference = text(key);
+        reading.tags().refer(sorts, reference);
+        return reference;
+    }
+
     /** The tag of a thing described elsewhere, or nothing. */
     public Stated<String> referenceIfStated(String key, String sort) {
         return refer(textIfStated(key), sort);
@@ -201,7 +208,7 @@ public final class Section {
     }
 
     private Stated<String> refer(Stated<String> reference, String sort) {
-        reading.tags().refer(sort, reference);
+        reading.tags().refer(List.of(sort), reference);
         return reference;
     }
 

@@ -25,9 +25,15 @@ final class Tags {
 
     private record Named(String sort, Stated<String> tag) {}
 
+    private record Reference(List<String> sorts, Stated<String> tag) {
+        String due() {
+            return String.join(" or ", sorts.stream().map(Tags::article).toList());
+        }
+    }
+
     private final Map<String, Named> named = new TreeMap<>();
     private final Map<String, Named> bySkeleton = new HashMap<>();
-    private final List<Named> references = new ArrayList<>();
+    private final List<Reference> references = new ArrayList<>();
     private final Set<String> refused = new HashSet<>();
     private final Set<String> nameless = new HashSet<>();
     private final Findings findings;
@@ -133,37 +139,39 @@ final class Tags {
                 .replace("-", "");
     }
 
-    /** Something refers to a thing of a sort. */
-    void refer(String sort, Stated<String> stated) {
+    /** Something refers to a thing of one of some sorts. */
+    void refer(List<String> sorts, Stated<String> stated) {
         if (stated.value().isPresent()) {
-            references.add(new Named(sort, stated));
+            references.add(new Reference(sorts, stated));
         }
     }
 
     /** Finds the references that lead nowhere; to be called when everything was read. */
     void resolve() {
-        for (Named reference : references) {
+        for (Reference reference : references) {
             String tag = reference.tag.value().orElse("");
             Named meant = named.get(tag);
             if (meant == null) {
                 List<String> ofSort = named.entrySet().stream()
-                        .filter(entry -> entry.getValue().sort.equals(reference.sort))
+                        .filter(entry -> reference.sorts.contains(entry.getValue().sort))
                         .map(Map.Entry::getKey)
                         .toList();
-                if (ofSort.isEmpty() || refused.contains(tag) || nameless.contains(reference.sort)) {
+                if (ofSort.isEmpty()
+                        || refused.contains(tag)
+                        || reference.sorts.stream().anyMatch(nameless::contains)) {
                     continue; // the thing it means may be one whose own tag was refused, and that was said there
                 }
                 refuse(
                         UNKNOWN,
                         reference.tag,
-                        "there is no " + reference.sort + " `" + tag + "`",
+                        "there is no " + String.join(" or ", reference.sorts) + " `" + tag + "`",
                         "described in this cell: " + Nearest.listed(tag, ofSort));
-            } else if (!meant.sort.equals(reference.sort)) {
+            } else if (!reference.sorts.contains(meant.sort)) {
                 refuse(
                         ANOTHER_SORT,
                         reference.tag,
                         "`" + tag + "` is " + article(meant.sort) + " ("
-                                + meant.tag.where().position() + "), and " + article(reference.sort) + " is due here",
+                                + meant.tag.where().position() + "), and " + reference.due() + " is due here",
                         "");
             }
         }

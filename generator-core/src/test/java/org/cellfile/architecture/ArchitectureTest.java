@@ -52,6 +52,7 @@ class ArchitectureTest {
             "org.cellfile.subject.stopping..",
             "org.cellfile.subject.hazard..",
             "org.cellfile.subject.safeguard..",
+            "org.cellfile.subject.complement..",
             "org.cellfile.subject.sheet..",
             "org.cellfile.cell..",
             "org.cellfile.check..",
