@@ -117,15 +117,35 @@ class ComplementaryDevicesTest {
             assertThat(table.rows())
                     .extracting(row -> row.get(0))
                     .containsExactly("stop-panel", "stop-pendant", "enabling", "selector", "pendant", "reset-west");
-            assertThat(table.rows().get(0).get(3)).contains("Height: 1100 mm", "Stop category: 1");
+            assertThat(table.rows().get(0).get(3)).contains("height 1100 mm", "stop category 1");
             assertThat(table.rows().get(1).get(3)).contains("no yellow because the pendant leaves no room for it");
-            assertThat(table.rows().get(5).get(3)).contains("Sees: zone");
+            assertThat(table.rows().get(5).get(3)).contains("sees zone");
         });
-        assertThat(chapter.blocks().get(2)).isInstanceOfSatisfying(Block.Section.class, section -> {
-            assertThat(section.tag()).isEqualTo("stop-panel");
-            assertThat(section.blocks().toString())
-                    .contains("ISO 13850:2015, cl. 4.3.2", "600 mm", "1700 mm", "risk assessment, line 14");
-        });
+        assertThat(chapter.blocks().get(2))
+                .isInstanceOfSatisfying(
+                        Block.Table.class,
+                        table -> assertThat(table.rows())
+                                .contains(
+                                        List.of(
+                                                "Height at least 600 mm",
+                                                "ISO 13850:2015, cl. 4.3.2 (from memory)",
+                                                "stop-panel: 1100 mm"),
+                                        List.of(
+                                                "Height at most 1700 mm",
+                                                "ISO 13850:2015, cl. 4.3.2 (from memory)",
+                                                "stop-panel: 1100 mm"),
+                                        List.of(
+                                                "Reach at most 1000 mm",
+                                                "Risk assessment, line 14",
+                                                "stop-panel: 500 mm"),
+                                        List.of(
+                                                "Number of positions at least 3",
+                                                "ISO 10218-1:2011, cl. 5.8.3 (from memory)",
+                                                "enabling: 3"),
+                                        List.of(
+                                                "A reset is out of reach from inside",
+                                                "Common practice",
+                                                "reset-west: no")));
     }
 
     @Test
@@ -133,7 +153,9 @@ class ComplementaryDevicesTest {
         BaseCell.overlay(
                 BaseCell.REFUSALS.resolve(Path.of("installed.emergency-stop-too-high", "covered-by-a-deviation")),
                 folder);
-        assertThat(chapter().blocks().get(2).toString()).contains("Deviation dev-panel: stop-panel");
+        List<Block> blocks = chapter().blocks();
+        assertThat(blocks.get(2).toString()).contains("stop-panel: 1750 mm, which falls short");
+        assertThat(blocks.get(3).toString()).contains("Deviation dev-panel: stop-panel");
     }
 
     private Chapter chapter() {

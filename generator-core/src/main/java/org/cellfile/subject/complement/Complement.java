@@ -1,6 +1,7 @@
 package org.cellfile.subject.complement;
 
 import java.util.List;
+import java.util.Map;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Recomputed;
 import org.cellfile.claim.Recorded;
@@ -28,6 +29,10 @@ public final class Complement implements Recomputed {
         return demands.rules();
     }
 
+    List<Demands.Asked> asked() {
+        return demands.asked();
+    }
+
     @Override
     public String tag() {
         return device.tag().characters();
@@ -38,9 +43,10 @@ public final class Complement implements Recomputed {
         return demands.bounds();
     }
 
+    /** Nothing: what bounds a device is fixed or stated, and recording it once more would prove nothing. */
     @Override
     public Recorded recorded() {
-        return device.recorded();
+        return new Recorded(tag(), device.tag().where(), Map.of());
     }
 
     @Override

@@ -1,20 +1,19 @@
 package org.cellfile.subject.complement;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import java.util.stream.Collectors;
-import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Block.Paragraph;
-import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Text;
 import org.cellfile.finding.Deviation;
 import org.cellfile.subject.safeguard.Deviations;
-import org.cellfile.trace.Derived;
 
 /** How the complementary devices are printed. */
 public final class ComplementChapter {
@@ -25,18 +24,20 @@ public final class ComplementChapter {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(
                 "Emergency stops, enabling devices, mode selectors, pendants and resets complement the safeguards. They never"
-                        + " guard a hazard zone: each needs somebody to act in time, and none keeps anybody away. The rules they were held against, and the standing of each, are"
-                        + " listed in the register of fixed values."));
+                        + " guard a hazard zone: each needs somebody to act in time, and none keeps anybody away."));
         if (devices.isEmpty()) {
             blocks.add(new Paragraph("None is listed for this cell."));
         } else {
-            blocks.add(table(devices));
-            devices.forEach(device -> section(device, deviations).ifPresent(blocks::add));
+            blocks.add(listed(devices));
+            blocks.add(asked(devices));
         }
+        devices.forEach(device -> deviations.stream()
+                .filter(deviation -> deviation.of().equals(device.tag()))
+                .forEach(deviation -> blocks.add(Deviations.box(deviation))));
         return new Chapter("complementary", "Complementary devices", blocks);
     }
 
-    private static Table table(List<Complement> devices) {
+    private static Table listed(List<Complement> devices) {
         return new Table(
                 "Complementary devices of the cell",
                 List.of(
@@ -58,24 +59,27 @@ public final class ComplementChapter {
                         .toList());
     }
 
-    /** What bounds a device, and where it falls short as declared; nothing for a device of which neither can be said. */
-    private static Optional<Section> section(Complement device, List<Deviation> deviations) {
-        List<Block> blocks = new ArrayList<>();
-        deviations.stream()
-                .filter(deviation -> deviation.of().equals(device.tag()))
-                .forEach(deviation -> blocks.add(Deviations.box(deviation)));
-        if (!device.derived().isEmpty()) {
-            String clauses =
-                    device.derived().stream().map(Derived::clause).distinct().collect(Collectors.joining("; "));
-            blocks.add(Workings.rows("What bounds it: " + clauses, device.derived(), device.recorded()));
-        }
-        return blocks.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Section(device.tag(), device.device().name().characters(), blocks));
+    private static String brief(Fact fact) {
+        String brief = fact.label() + " " + fact.value();
+        return fact.remark().isEmpty() ? brief : brief + ", " + fact.remark();
     }
 
-    private static String brief(Fact fact) {
-        String brief = fact.label() + ": " + fact.value();
-        return fact.remark().isEmpty() ? brief : brief + ", " + fact.remark();
+    /** Each demand once, with all devices that were held against it. */
+    private static Table asked(List<Complement> devices) {
+        Map<List<String>, List<String>> stated = new LinkedHashMap<>();
+        for (Complement device : devices) {
+            for (Demands.Asked one : device.asked()) {
+                stated.computeIfAbsent(
+                                List.of(Text.capital(one.demand()), Text.capital(one.from())), key -> new ArrayList<>())
+                        .add(device.tag() + ": " + one.stated() + (one.holds() ? "" : ", which falls short"));
+            }
+        }
+        return new Table(
+                "What they were held against",
+                List.of(Column.text("Asked", 6), Column.text("By", 6), Column.text("Stated", 8)),
+                stated.entrySet().stream()
+                        .map(row ->
+                                List.of(row.getKey().get(0), row.getKey().get(1), String.join("; ", row.getValue())))
+                        .toList());
     }
 }

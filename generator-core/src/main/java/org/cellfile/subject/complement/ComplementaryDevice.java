@@ -3,8 +3,6 @@ package org.cellfile.subject.complement;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import org.cellfile.claim.Recorded;
-import org.cellfile.read.Recordings;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.hazard.Zone;
@@ -13,12 +11,7 @@ import org.cellfile.subject.safeguard.Safeguard;
 
 /** A device that complements the safeguards, as installed. It has no {@code protects}. */
 public record ComplementaryDevice(
-        Stated<String> tag,
-        Stated<String> name,
-        Stated<String> model,
-        Stated<String> position,
-        Sort sort,
-        Recorded recorded) {
+        Stated<String> tag, Stated<String> name, Stated<String> model, Stated<String> position, Sort sort) {
 
     public static final String SORT = "complementary device";
 
@@ -34,12 +27,7 @@ public record ComplementaryDevice(
         }
         return section.word("sort", Kinds.COMPLEMENTARY).value().map(sort -> {
             ComplementaryDevice device = new ComplementaryDevice(
-                    tag,
-                    section.text("name"),
-                    section.text("model"),
-                    section.text("position"),
-                    sort(sort, section),
-                    Recordings.read(section, tag.characters()));
+                    tag, section.text("name"), section.text("model"), section.text("position"), sort(sort, section));
             section.close();
             return device;
         });

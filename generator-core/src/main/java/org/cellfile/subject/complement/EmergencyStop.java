@@ -98,16 +98,16 @@ public record EmergencyStop(
     @Override
     public List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
-        facts.add(new Fact("Serves", serves.characters()));
-        facts.add(new Fact("Mounted", mounted.characters()));
+        facts.add(new Fact("serves", serves.characters()));
+        facts.add(new Fact("mounted", mounted.characters()));
         fixed.ifPresent(one -> {
-            facts.add(new Fact("Height", one.height.characters()));
-            facts.add(new Fact("Reach", one.reach.characters()));
+            facts.add(new Fact("height", one.height.characters()));
+            facts.add(new Fact("reach", one.reach.characters()));
         });
-        facts.add(new Fact("Stop category", stopCategory.characters()));
-        facts.add(new Fact("Latches", latches.characters()));
+        facts.add(new Fact("stop category", stopCategory.characters()));
+        facts.add(new Fact("latches", latches.characters()));
         facts.add(new Fact(
-                "Colour",
+                "colour",
                 colour.characters(),
                 noYellow.map(reason -> "no yellow because " + reason.characters())
                         .orElse("")));

@@ -39,9 +39,9 @@ public record EnablingDevice(Stated<Quantity> positions, Stated<String> heldBy, 
     @Override
     public List<Fact> facts() {
         return List.of(
-                new Fact("Positions", positions.characters()),
-                new Fact("Held by", heldBy.characters()),
-                new Fact("Hold-to-run", holdToRun.characters()));
+                new Fact("positions", positions.characters()),
+                new Fact("held by", heldBy.characters()),
+                new Fact("hold-to-run", holdToRun.characters()));
     }
 
     @Override

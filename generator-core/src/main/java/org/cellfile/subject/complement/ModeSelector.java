@@ -34,8 +34,8 @@ public record ModeSelector(Stated<String> lockedBy, List<Stated<String>> modes) 
     @Override
     public List<Fact> facts() {
         return List.of(
-                new Fact("Locked by", lockedBy.characters()),
-                new Fact("Modes", modes.stream().map(Stated::characters).collect(Collectors.joining(", "))));
+                new Fact("locked by", lockedBy.characters()),
+                new Fact("modes", modes.stream().map(Stated::characters).collect(Collectors.joining(", "))));
     }
 
     @Override

@@ -33,8 +33,8 @@ public record Pendant(Stated<String> enablingDevice, Stated<String> emergencySto
     @Override
     public List<Fact> facts() {
         return List.of(
-                new Fact("Enabling device", enablingDevice.characters()),
-                new Fact("Emergency stop", emergencyStop.characters()));
+                new Fact("enabling device", enablingDevice.characters()),
+                new Fact("emergency stop", emergencyStop.characters()));
     }
 
     @Override

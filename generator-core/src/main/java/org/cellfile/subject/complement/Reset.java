@@ -21,8 +21,6 @@ public record Reset(Stated<String> place, Stated<String> reachableFromInside, Li
     /** Somebody inside can reset. */
     public static final FindingId WITHIN_REACH = new FindingId("installed.reset-within-reach");
 
-    private static final String PRACTICE = "a reset is outside the safeguarded space and out of reach from inside";
-
     static Reset read(Section section) {
         return new Reset(
                 section.word("place", Set.of("outside", "inside")),
@@ -38,17 +36,29 @@ public record Reset(Stated<String> place, Stated<String> reachableFromInside, Li
     @Override
     public List<Fact> facts() {
         return List.of(
-                new Fact("Place", place.characters()),
-                new Fact("Reachable from inside", reachableFromInside.characters()),
-                new Fact("Sees", sees.stream().map(Stated::characters).collect(Collectors.joining(", "))));
+                new Fact("place", place.characters()),
+                new Fact("reachable from inside", reachableFromInside.characters()),
+                new Fact("sees", sees.stream().map(Stated::characters).collect(Collectors.joining(", "))));
     }
 
     @Override
     public Demands demands(String tag, Surroundings around) {
         Demands demands = new Demands(tag);
         String help = "move it outside, so far that nobody inside reaches it, to where the zones are in full view";
-        demands.practice(place, Set.of("outside"), WITHIN_REACH, "is inside the safeguarded space", PRACTICE, help);
-        demands.practice(reachableFromInside, Set.of("no"), WITHIN_REACH, "can be reached from inside", PRACTICE, help);
+        demands.practice(
+                place,
+                Set.of("outside"),
+                WITHIN_REACH,
+                "is inside the safeguarded space",
+                "a reset is outside the safeguarded space",
+                help);
+        demands.practice(
+                reachableFromInside,
+                Set.of("no"),
+                WITHIN_REACH,
+                "can be reached from inside",
+                "a reset is out of reach from inside",
+                help);
         return demands;
     }
 }
