@@ -21,6 +21,7 @@ import org.cellfile.source.World;
 import org.cellfile.standard.CrushingStandard;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
+import org.cellfile.standard.EmergencyStopStandard;
 import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
@@ -28,6 +29,9 @@ import org.cellfile.standard.RobotStandard;
 import org.cellfile.standard.Standards;
 import org.cellfile.subject.clearance.Clearance;
 import org.cellfile.subject.clearance.ClearanceGap;
+import org.cellfile.subject.complement.Complement;
+import org.cellfile.subject.complement.ComplementaryDevice;
+import org.cellfile.subject.complement.Surroundings;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
@@ -49,6 +53,7 @@ public record Cell(
         List<ZoneExtent> zones,
         List<ClearanceGap> clearances,
         List<Guarding> safeguards,
+        List<Complement> complementary,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
         List<SourceFile> sources) {
@@ -74,7 +79,12 @@ public record Cell(
                 .map(Safeguard::read)
                 .flatMap(Optional::stream)
                 .toList();
-        List<Deviation> deviations = Deviations.read(top, identity);
+        List<ComplementaryDevice> devices = top.listIfStated("complementary").stream()
+                .map(ComplementaryDevice::read)
+                .flatMap(Optional::stream)
+                .toList();
+        List<Deviation> deviations =
+                Deviations.read(top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT));
         AutomaticOperation sheet = AutomaticOperation.read(top);
         sources.finish();
         if (!everySubjectChosen(identity, findings)) {
@@ -85,6 +95,11 @@ public record Cell(
                     .map(test -> new StopEvidence(test, identity.instrument(test.instrument()), measurement))
                     .toList();
             Optional<CrushingStandard> crushing = crushing(identity, clearances, findings);
+            Surroundings around = new Surroundings(
+                    identity.standards().inForce(EmergencyStopStandard.class).stream()
+                            .findFirst(),
+                    identity.standards().inForce(RobotStandard.class).stream().findFirst(),
+                    devices);
             return new Cell(
                     identity,
                     identity.robots().stream()
@@ -102,6 +117,9 @@ public record Cell(
                     safeguards.stream()
                             .map(safeguard -> guarding(safeguard, zones, stops, identity, findings))
                             .flatMap(Optional::stream)
+                            .toList(),
+                    devices.stream()
+                            .map(device -> new Complement(device, around))
                             .toList(),
                     deviations,
                     sheet,
@@ -198,6 +216,7 @@ public record Cell(
             all.addAll(stop.conditions());
         }
         all.addAll(safeguards);
+        all.addAll(complementary);
         return all;
     }
 

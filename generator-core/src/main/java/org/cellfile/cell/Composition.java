@@ -19,6 +19,7 @@ import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.subject.clearance.ClearanceChapter;
+import org.cellfile.subject.complement.ComplementChapter;
 import org.cellfile.subject.hazard.HazardChapter;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
@@ -41,6 +42,7 @@ public final class Composition {
                 ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())),
                 SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity),
                 SafeguardChapters.distances(cell.safeguards()),
+                ComplementChapter.chapter(cell.complementary(), cell.deviations()),
                 StoppingChapter.chapter(cell.stops(), identity),
                 Deviations.chapter(cell.deviations()),
                 register(cell),
@@ -64,16 +66,17 @@ public final class Composition {
                         .toList());
     }
 
-    /** Every fixed value and table the derived values rest on. */
+    /** Every fixed value and table the derived values rest on, and every rule in words a device was held against. */
     public static Set<Reference> references(Cell cell) {
         Set<Reference> references = new TreeSet<>(java.util.Comparator.comparing(Reference::id));
         cell.derived().values().forEach(derived -> references.addAll(derived.references()));
+        cell.complementary().forEach(device -> references.addAll(device.rules()));
         return new LinkedHashSet<>(references);
     }
 
     private static Chapter register(Cell cell) {
         Table table = new Table(
-                "Fixed values and tables used",
+                "Fixed values, tables and rules used",
                 List.of(
                         Column.text("Value", 4),
                         Column.text("What it is", 5),
@@ -93,7 +96,7 @@ public final class Composition {
                 "Register of fixed values",
                 List.of(
                         new Paragraph(
-                                "Values that a standard fixes, as this program holds them. \"Published\" names where the value was"
+                                "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
                                         + " read in public; \"from memory\" means that no public source was found, and that a named"
                                         + " person who holds the standard has to confirm it. Clause numbers are from memory"
                                         + " throughout; the standard itself governs."),
@@ -130,7 +133,8 @@ public final class Composition {
                                 "gaps in which somebody can be crushed and that are not listed as clearances, gaps between two moving parts,"
                                         + " and the measures named in place of a gap",
                                 "other modes than automatic, except the limit of manual reduced speed",
-                                "emergency stops, enabling devices, mode selectors and reset",
+                                "emergency stops, enabling devices, mode selectors and resets beyond the facts and rules listed here:"
+                                        + " their circuits, their function, and whether there are enough of them",
                                 "ejected parts, radiation, noise, heat, substances, electrical equipment",
                                 "whether the tests of the safeguards were done and are due again",
                                 "whether the stops were measured with the load, speed and mode now in use",

@@ -16,15 +16,20 @@ public final class RefuseUnguardedHazard implements Check {
 
     @Override
     public List<Finding> check(Cell cell, Optional<LocalDate> today) {
+        List<String> because =
+                cell.safeguards().isEmpty() && !cell.complementary().isEmpty()
+                        ? List.of("only complementary devices are listed, and they never guard a hazard zone")
+                        : List.of();
         return cell.zones().stream()
                 .filter(zone -> cell.safeguards().stream()
                         .noneMatch(guarding -> guarding.zones().contains(zone.zone())))
                 .map(zone -> Finding.refuses(
-                        ID,
-                        zone.tag(),
-                        zone.zone().tag().where(),
-                        "no safeguard protects the hazard zone `" + zone.tag() + "`",
-                        "name it under `protects` of the safeguards that keep people from it, or install one"))
+                                ID,
+                                zone.tag(),
+                                zone.zone().tag().where(),
+                                "no safeguard protects the hazard zone `" + zone.tag() + "`",
+                                "name it under `protects` of the safeguards that keep people from it, or install one")
+                        .because(because))
                 .toList();
     }
 }

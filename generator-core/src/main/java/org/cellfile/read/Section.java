@@ -188,32 +188,37 @@ public final class Section {
         return tag;
     }
 
-    /** The tag of a thing described elsewhere, of one of some sorts. */
-    public Stated<String> reference(String key, String... sorts) {
+    /** The tag of a thing described elsewhere. */
+    public Stated<String> reference(String key, String sort) {
+        return reference(key, List.of(sort));
+    }
+
+    /** The tag of a thing described elsewhere, which may be of one of several sorts. */
+    public Stated<String> reference(String key, List<String> sorts) {
         return refer(text(key), sorts);
     }
 
     /** The tag of a thing described elsewhere, or nothing. */
     public Stated<String> referenceIfStated(String key, String sort) {
-        return refer(textIfStated(key), sort);
+        return refer(textIfStated(key), List.of(sort));
     }
 
     /** Tags of things described elsewhere; at least one. */
     public List<Stated<String>> references(String key, String sort) {
         List<Stated<String>> references = texts(key);
-        references.forEach(reference -> refer(reference, sort));
+        references.forEach(reference -> refer(reference, List.of(sort)));
         return references;
     }
 
     /** Tags of things described elsewhere, or none. */
     public List<Stated<String>> referencesIfStated(String key, String sort) {
         List<Stated<String>> references = textsIfStated(key);
-        references.forEach(reference -> refer(reference, sort));
+        references.forEach(reference -> refer(reference, List.of(sort)));
         return references;
     }
 
-    private Stated<String> refer(Stated<String> reference, String... sorts) {
-        reading.tags().refer(List.of(sorts), reference);
+    private Stated<String> refer(Stated<String> reference, List<String> sorts) {
+        reading.tags().refer(sorts, reference);
         return reference;
     }
 

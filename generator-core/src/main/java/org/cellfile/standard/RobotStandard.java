@@ -1,10 +1,17 @@
 package org.cellfile.standard;
 
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Reference;
 
 /** What the robot itself must have: the subject of ISO 10218-1. */
 public interface RobotStandard extends Edition {
 
     /** The highest speed of the tool centre point in manual reduced speed, in mm/s. */
     Fixed manualReducedSpeed();
+
+    /** How many positions an enabling device has. */
+    Fixed enablingPositions();
+
+    /** The mode selector can be locked in each position, or is as good as locked. */
+    Reference lockableModes();
 }

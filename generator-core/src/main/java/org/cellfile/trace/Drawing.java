@@ -17,7 +17,7 @@ public record Drawing(Derived derived, Formula formula) {
     }
 
     /** Where a fixed value comes from: clause and standing. */
-    static String origin(Reference reference) {
+    public static String origin(Reference reference) {
         return reference.clause() + (reference.fromMemory() ? " (from memory)" : "");
     }
 

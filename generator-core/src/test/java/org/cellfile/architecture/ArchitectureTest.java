@@ -53,6 +53,7 @@ class ArchitectureTest {
             "org.cellfile.subject.hazard..",
             "org.cellfile.subject.clearance..",
             "org.cellfile.subject.safeguard..",
+            "org.cellfile.subject.complement..",
             "org.cellfile.subject.sheet..",
             "org.cellfile.cell..",
             "org.cellfile.check..",

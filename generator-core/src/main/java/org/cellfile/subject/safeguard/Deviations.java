@@ -14,7 +14,6 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
-import org.cellfile.subject.clearance.Clearance;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
 
@@ -26,13 +25,17 @@ public final class Deviations {
 
     private Deviations() {}
 
-    /** Reads them; those that are incomplete were reported and are left out. */
-    public static List<Deviation> read(Section top, Identity identity) {
+    /**
+     * Reads them; those that are incomplete were reported and are left out.
+     *
+     * @param sorts of the things that can fall short
+     */
+    public static List<Deviation> read(Section top, Identity identity, List<String> sorts) {
         List<Deviation> deviations = new ArrayList<>();
         for (Section section : top.listIfStated("deviations")) {
             Stated<String> tag = section.tag("deviation");
             Stated<String> finding = section.text("finding");
-            Stated<String> of = section.reference("of", Safeguard.SORT, Clearance.SORT);
+            Stated<String> of = section.reference("of", sorts);
             Stated<String> reason = section.text("reason");
             Stated<String> interim = section.text("interim-measure");
             Stated<String> responsible = section.reference("responsible", Person.SORT);
@@ -44,7 +47,7 @@ public final class Deviations {
                         tag.characters(),
                         finding.where(),
                         "no deviation can cover `" + finding.characters() + "`",
-                        "a deviation is for an installed safeguard or gap that falls short (findings that begin with `"
+                        "a deviation is for what is installed and falls short (findings that begin with `"
                                 + Deviation.INSTALLED + "`); what is read or recomputed has to be put right"));
             } else {
                 until.value()

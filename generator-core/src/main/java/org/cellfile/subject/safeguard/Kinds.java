@@ -13,6 +13,10 @@ public final class Kinds {
             .sorted(Comparator.comparing(Kind::id))
             .toList();
 
+    /** Devices that are taken for safeguards and guard no hazard zone; they are listed under {@code complementary}. */
+    public static final List<String> COMPLEMENTARY =
+            List.of("emergency-stop", "enabling-device", "mode-selector", "pendant", "reset");
+
     private Kinds() {}
 
     public static Optional<Kind> of(String id) {

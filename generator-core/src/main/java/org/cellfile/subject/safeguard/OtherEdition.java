@@ -4,8 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cellfile.claim.Claim;
 import org.cellfile.finding.Finding;
-import org.cellfile.finding.Severity;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.standard.Edition;
@@ -38,22 +38,20 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
 
     /** What holds, or does not, under the other edition. A lower bound that is met says nothing. */
     public Standing standing() {
-        if (under.separationDistance().value().isEmpty()) {
-            return Standing.CANNOT_BE_SAID;
-        }
-        if (refusals().anyMatch(finding -> !finding.id().equals(Guarding.NOT_CLEARED))) {
+        if (unmet().findAny().isPresent()) {
             return Standing.FALLS_SHORT;
         }
-        return under.cleared() ? Standing.HOLDS : Standing.CANNOT_BE_SAID;
+        return under.cleared() && unknown().findAny().isEmpty() ? Standing.HOLDS : Standing.CANNOT_BE_SAID;
     }
 
-    private Stream<Finding> refusals() {
-        return Stream.concat(
-                        under.faults().stream(),
-                        under.requirements().stream()
-                                .map(claim -> claim.finding())
-                                .flatMap(Optional::stream))
-                .filter(finding -> finding.severity() == Severity.REFUSES);
+    private Stream<Finding> unmet() {
+        return under.requirements().stream().map(Claim::finding).flatMap(Optional::stream);
+    }
+
+    private Stream<Finding> unknown() {
+        return under.faults().stream()
+                .filter(finding -> finding.id().equals(Guarding.NOT_CLEARED)
+                        || finding.id().equals(Requirement.NO_RULE));
     }
 
     /** True when the distance under the other edition is only a lower bound. */
@@ -75,14 +73,16 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
         if (under.editions().isEmpty()) {
             return "cannot be said: " + other.id() + " has no rule that is publicly known for such a safeguard";
         }
-        String findings = refusals()
-                .map(finding -> finding.sentence().replace("`" + under + "`", "`" + inForce.tag() + "`"))
-                .distinct()
-                .collect(Collectors.joining("; "));
         return switch (standing()) {
             case HOLDS -> "still holds";
-            case FALLS_SHORT -> "does not hold: " + findings;
-            case CANNOT_BE_SAID -> "cannot be said: " + findings;
+            case FALLS_SHORT -> "does not hold: " + sentences(unmet());
+            case CANNOT_BE_SAID -> "cannot be said: " + sentences(unknown());
         };
+    }
+
+    private String sentences(Stream<Finding> findings) {
+        return findings.map(finding -> finding.sentence().replace("`" + under + "`", "`" + inForce.tag() + "`"))
+                .distinct()
+                .collect(Collectors.joining("; "));
     }
 }

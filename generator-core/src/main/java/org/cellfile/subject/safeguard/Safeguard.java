@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cellfile.claim.Recorded;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.read.Recordings;
@@ -39,6 +41,9 @@ public record Safeguard(
         Recorded recorded) {
 
     public static final String SORT = "safeguard";
+
+    /** Something is said to protect a hazard zone that never does. */
+    public static final FindingId NEVER_GUARDS = new FindingId("complementary.never-guards");
 
     /**
      * A part of the response time.
@@ -89,6 +94,11 @@ public record Safeguard(
     /** Reads a safeguard; empty when its kind is not known, which was then reported. */
     public static Optional<Safeguard> read(Section section) {
         Stated<String> tag = section.tag(SORT);
+        Stated<String> word = section.textIfStated("kind");
+        if (Kinds.COMPLEMENTARY.contains(word.characters())) {
+            section.report(neverGuards(tag, word, "is listed as a safeguard of the kind `" + word.characters() + "`"));
+            return Optional.empty();
+        }
         Optional<Kind> known = section.word("kind", Kinds.ids()).value().flatMap(Kinds::of);
         if (known.isEmpty()) {
             return Optional.empty();
@@ -110,6 +120,22 @@ public record Safeguard(
                 Recordings.read(section, tag.characters()));
         section.close();
         return Optional.of(safeguard);
+    }
+
+    /**
+     * The finding about a device that complements safeguards and is taken for one.
+     *
+     * @param tag of the device
+     * @param at the characters that say so
+     */
+    public static Finding neverGuards(Stated<String> tag, Stated<String> at, String said) {
+        return Finding.refuses(
+                NEVER_GUARDS,
+                tag.characters(),
+                at.where(),
+                "`" + tag.characters() + "` " + said + ", and such a device never guards a hazard zone",
+                "list it under `complementary`, with its `sort` and without `protects`, and name a safeguard that keeps"
+                        + " people from the zone");
     }
 
     private static Stated<String> nothing(Section section, String key) {

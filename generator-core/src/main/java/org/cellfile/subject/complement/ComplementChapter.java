@@ -1,0 +1,85 @@
+package org.cellfile.subject.complement;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.cellfile.dossier.Block;
+import org.cellfile.dossier.Block.Column;
+import org.cellfile.dossier.Block.Fact;
+import org.cellfile.dossier.Block.Paragraph;
+import org.cellfile.dossier.Block.Table;
+import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Text;
+import org.cellfile.finding.Deviation;
+import org.cellfile.subject.safeguard.Deviations;
+
+/** How the complementary devices are printed. */
+public final class ComplementChapter {
+
+    private ComplementChapter() {}
+
+    public static Chapter chapter(List<Complement> devices, List<Deviation> deviations) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Paragraph(
+                "Emergency stops, enabling devices, mode selectors, pendants and resets complement the safeguards. They never"
+                        + " guard a hazard zone: each needs somebody to act in time, and none keeps anybody away."));
+        if (devices.isEmpty()) {
+            blocks.add(new Paragraph("None is listed for this cell."));
+        } else {
+            blocks.add(listed(devices));
+            blocks.add(asked(devices));
+        }
+        devices.forEach(device -> deviations.stream()
+                .filter(deviation -> deviation.of().equals(device.tag()))
+                .forEach(deviation -> blocks.add(Deviations.box(deviation))));
+        return new Chapter("complementary", "Complementary devices", blocks);
+    }
+
+    private static Table listed(List<Complement> devices) {
+        return new Table(
+                "Complementary devices of the cell",
+                List.of(
+                        Column.text("Tag", 4),
+                        Column.text("Sort", 4),
+                        Column.text("Device and position", 7),
+                        Column.text("As stated", 8)),
+                devices.stream()
+                        .map(Complement::device)
+                        .map(device -> List.of(
+                                device.tag().characters(),
+                                device.sort().words(),
+                                device.name().characters() + ", "
+                                        + device.model().characters() + "; "
+                                        + device.position().characters(),
+                                device.sort().facts().stream()
+                                        .map(ComplementChapter::brief)
+                                        .collect(Collectors.joining("; "))))
+                        .toList());
+    }
+
+    private static String brief(Fact fact) {
+        String brief = fact.label() + " " + fact.value();
+        return fact.remark().isEmpty() ? brief : brief + ", " + fact.remark();
+    }
+
+    /** Each demand once, with all devices that were held against it. */
+    private static Table asked(List<Complement> devices) {
+        Map<List<String>, List<String>> stated = new LinkedHashMap<>();
+        for (Complement device : devices) {
+            for (Demands.Asked one : device.asked()) {
+                stated.computeIfAbsent(
+                                List.of(Text.capital(one.demand()), Text.capital(one.from())), key -> new ArrayList<>())
+                        .add(device.tag() + ": " + one.stated() + (one.holds() ? "" : ", which falls short"));
+            }
+        }
+        return new Table(
+                "What they were held against",
+                List.of(Column.text("Asked", 6), Column.text("By", 6), Column.text("Stated", 8)),
+                stated.entrySet().stream()
+                        .map(row ->
+                                List.of(row.getKey().get(0), row.getKey().get(1), String.join("; ", row.getValue())))
+                        .toList());
+    }
+}
