@@ -206,6 +206,11 @@ public record Cell(
         return subject.equals(RobotStandard.class);
     }
 
+    /** An edition with what the cell states about its values. */
+    public Edition holding(Edition edition) {
+        return edition;
+    }
+
     /** Everything with derived values, in the order it is printed. */
     public List<Recomputed> recomputed() {
         List<Recomputed> all = new ArrayList<>(robots);

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Box;
 import org.cellfile.dossier.Block.Column;
@@ -18,6 +19,7 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.standard.Edition;
 import org.cellfile.subject.clearance.ClearanceChapter;
 import org.cellfile.subject.complement.ComplementChapter;
 import org.cellfile.subject.hazard.HazardChapter;
@@ -25,6 +27,8 @@ import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.IdentityChapter;
 import org.cellfile.subject.safeguard.Deviations;
+import org.cellfile.subject.safeguard.MarginsChapter;
+import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
 import org.cellfile.trace.Reference;
@@ -36,24 +40,9 @@ public final class Composition {
 
     public static Dossier compose(Cell cell) {
         Identity identity = cell.identity();
-        List<Chapter> chapters = List.of(
-                IdentityChapter.identity(identity, cell.robots()),
-                HazardChapter.chapter(cell.zones(), identity),
-                ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())),
-                SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity),
-                SafeguardChapters.distances(cell.safeguards()),
-                ComplementChapter.chapter(cell.complementary(), cell.deviations()),
-                StoppingChapter.chapter(cell.stops(), identity),
-                Deviations.chapter(cell.deviations()),
-                register(cell),
-                notCovered(),
-                cautions(),
-                signatures(),
-                IdentityChapter.revisions(identity),
-                sources(cell));
         return new Dossier(
                 IdentityChapter.label(identity.facts()),
-                chapters,
+                chapters(cell),
                 List.of(cell.automaticOperation().sheet(identity, cell.zones(), cell.safeguards())),
                 cell.derived().values().stream()
                         .map(derived -> new Dossier.Value(
@@ -64,6 +53,33 @@ public final class Composition {
                                         .map(Quantity::toString)
                                         .orElse("")))
                         .toList());
+    }
+
+    private static List<Chapter> chapters(Cell cell) {
+        Identity identity = cell.identity();
+        Workings workings = identity.facts().workings();
+        List<Edition> compared = identity.standards().compared();
+        List<Chapter> chapters = new ArrayList<>();
+        chapters.add(IdentityChapter.identity(identity, cell.robots()));
+        chapters.add(HazardChapter.chapter(cell.zones(), identity));
+        chapters.add(
+                ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())));
+        chapters.add(SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity));
+        chapters.add(SafeguardChapters.distances(cell.safeguards(), workings));
+        chapters.add(MarginsChapter.chapter(cell.safeguards(), workings));
+        if (!compared.isEmpty()) {
+            chapters.add(OtherEditionsChapter.chapter(cell.safeguards(), compared, workings));
+        }
+        chapters.add(ComplementChapter.chapter(cell.complementary(), cell.deviations()));
+        chapters.add(StoppingChapter.chapter(cell.stops(), identity));
+        chapters.add(Deviations.chapter(cell.deviations()));
+        chapters.add(register(cell));
+        chapters.add(notCovered());
+        chapters.add(cautions());
+        chapters.add(signatures());
+        chapters.add(IdentityChapter.revisions(identity));
+        chapters.add(sources(cell));
+        return chapters;
     }
 
     /** Every fixed value and table the derived values rest on, and every rule in words a device was held against. */

@@ -10,6 +10,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.trace.Derived;
@@ -31,6 +32,11 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
 
     public Recorded {
         values = new TreeMap<>(values);
+    }
+
+    /** Nothing recorded, for what is recomputed for comparison only. */
+    public static Recorded none(String about) {
+        return new Recorded(about, SourceFile.unread("").whole(), Map.of());
     }
 
     /** The claim on each derived value that somebody recorded. */

@@ -1,21 +1,32 @@
 package org.cellfile.claim;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Text;
+import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding;
+import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 
-/** Derived values as they are printed. */
+/** Derived values as they are printed: in one unit, or lengths and speeds in millimetres and inches. */
 public final class Workings {
 
-    private Workings() {}
+    private final boolean bothUnits;
+
+    /**
+     * @param bothUnits true when lengths and speeds are printed in millimetres and inches
+     */
+    public Workings(boolean bothUnits) {
+        this.bothUnits = bothUnits;
+    }
 
     /** The full working of a value of a thing, with what was recorded beside it. */
-    public static Block.Working of(Derived derived, Recorded recorded) {
+    public Block.Working of(Derived derived, Recorded recorded) {
         Drawing drawing = Drawing.of(derived);
         List<Block.Step> steps = drawing.leaves().stream()
                 .map(leaf -> new Block.Step(leaf.symbol(), leaf.value(), leaf.name(), leaf.origin()))
@@ -30,12 +41,64 @@ public final class Workings {
                 drawing.rounded(),
                 derived.clause(),
                 steps,
-                drawing.remarks(),
+                remarks(derived, drawing),
                 agreement(derived, recorded));
     }
 
+    private List<String> remarks(Derived derived, Drawing drawing) {
+        List<String> remarks = new ArrayList<>(drawing.remarks());
+        rounding(derived)
+                .ifPresent(rounding -> remarks.add("in the other unit "
+                        + rounding.round(derived.value().orElseThrow()) + ", " + rounding
+                        + ", from the unrounded value"));
+        return remarks;
+    }
+
+    /** The step at which a length or speed in that unit is printed in the other one. */
+    private static Optional<Quantity> second(Unit unit) {
+        boolean inches = unit.symbol().startsWith("in") || unit.symbol().equals("ft");
+        if (unit.dimension().equals(Dimension.LENGTH)) {
+            return Optional.of(inches ? Quantity.of("0.1", Unit.MILLIMETRE) : Quantity.of("0.01", Unit.INCH));
+        }
+        if (unit.dimension().equals(Dimension.SPEED)) {
+            return Optional.of(
+                    inches
+                            ? Quantity.of("0.1", Unit.MILLIMETRE_PER_SECOND)
+                            : Quantity.of("0.01", Unit.INCH_PER_SECOND));
+        }
+        return Optional.empty();
+    }
+
+    /** How it is rounded in its second unit; to the same side. */
+    private Optional<Rounding> rounding(Derived derived) {
+        return bothUnits
+                ? derived.rounded()
+                        .map(Quantity::unit)
+                        .flatMap(Workings::second)
+                        .map(derived.rounding()::at)
+                : Optional.empty();
+    }
+
+    /** The rounded value in the units asked for, or a dash when it could not be derived. */
+    public String inUnits(Derived derived) {
+        String second = rounding(derived)
+                .flatMap(rounding -> derived.value().map(rounding::round))
+                .map(value -> " (" + value + ")")
+                .orElse("");
+        return shown(derived) + second;
+    }
+
+    /** A stated value in the units asked for: as written, and in the other unit on the side given. */
+    public String inUnits(Stated<Quantity> stated, Rounding.Side side) {
+        String second = stated.value()
+                .filter(value -> bothUnits)
+                .flatMap(value -> second(value.unit()).map(step -> " (" + new Rounding(side, step).round(value) + ")"))
+                .orElse("");
+        return stated.characters() + second;
+    }
+
     /** Several values whose working is short, a row each. */
-    public static Block.Table rows(String caption, List<Derived> derived, Recorded recorded) {
+    public Block.Table rows(String caption, List<Derived> derived, Recorded recorded) {
         return new Block.Table(
                 caption,
                 List.of(
@@ -48,7 +111,7 @@ public final class Workings {
                                 Text.capital(one.words()),
                                 one.symbol() + " = " + one.expression().symbols() + " = "
                                         + one.expression().figures(),
-                                shown(one),
+                                inUnits(one),
                                 recorded.of(one)
                                         .map(stated -> brief(one, stated))
                                         .orElse("–")))

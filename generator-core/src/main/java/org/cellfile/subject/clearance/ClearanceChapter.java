@@ -38,7 +38,7 @@ public final class ClearanceChapter {
         if (clearances.isEmpty()) {
             blocks.add(new Paragraph("No clearance is listed for this cell."));
         } else {
-            blocks.add(table(clearances));
+            blocks.add(table(clearances, identity.facts().workings()));
             if (clearances.stream().anyMatch(ClearanceGap::isNarrow)) {
                 blocks.add(new Paragraph(
                         "Where the margin is below zero, the gap alone does not protect anybody: a measure named"
@@ -50,7 +50,7 @@ public final class ClearanceChapter {
         return new Chapter("clearances", "Clearances against crushing", blocks);
     }
 
-    private static Table table(List<ClearanceGap> clearances) {
+    private static Table table(List<ClearanceGap> clearances, Workings workings) {
         return new Table(
                 "Least and measured gaps",
                 List.of(
@@ -68,10 +68,10 @@ public final class ClearanceChapter {
                                 gap.clearance().moving().characters(),
                                 gap.clearance().fixed().characters(),
                                 gap.clearance().part().characters(),
-                                Workings.shown(gap.leastGap()),
+                                workings.inUnits(gap.leastGap()),
                                 gap.clearance().gap().characters(),
                                 gap.clearance().uncertainty().characters(),
-                                Workings.shown(gap.margin())))
+                                workings.inUnits(gap.margin())))
                         .toList());
     }
 
@@ -104,7 +104,7 @@ public final class ClearanceChapter {
                                 : "named besides the gap; not recomputed here")));
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         blocks.addAll(deviations);
-        blocks.add(Workings.rows("Gap needed, and what is left", gap.derived(), gap.recorded()));
+        blocks.add(identity.facts().workings().rows("Gap needed, and what is left", gap.derived(), gap.recorded()));
         return new Section(
                 gap.tag(),
                 Text.capital(clearance.moving().characters()) + " and "

@@ -2,7 +2,6 @@ package org.cellfile.subject.hazard;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Block.Facts;
@@ -46,7 +45,8 @@ public final class HazardChapter {
                         "signed for by " + identity.nameOf(limitation.signedBy()) + ", "
                                 + limitation.on().characters())));
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
-        extent.derived().forEach(derived -> blocks.add(Workings.of(derived, extent.recorded())));
+        extent.derived()
+                .forEach(derived -> blocks.add(identity.facts().workings().of(derived, extent.recorded())));
         return new Section(extent.tag(), Text.capital(zone.name().characters()), blocks);
     }
 }

@@ -3,12 +3,17 @@ package org.cellfile.subject.identity;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Set;
+import org.cellfile.claim.Workings;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 
-/** Which cell this is, whose, and for what. */
+/**
+ * Which cell this is, whose, and for what.
+ *
+ * @param bothUnits whether derived lengths and speeds are printed in millimetres and in inches
+ */
 public record CellFacts(
         Stated<String> id,
         Stated<String> name,
@@ -18,6 +23,7 @@ public record CellFacts(
         Stated<String> revision,
         Stated<LocalDate> asOf,
         Stated<String> page,
+        Stated<String> bothUnits,
         Stated<String> emergencyPhone,
         Stated<String> intendedUse,
         List<Stated<String>> limits) {
@@ -35,11 +41,17 @@ public record CellFacts(
                 cell.text("revision"),
                 cell.date("as-of"),
                 cell.wordIfStated("page", Set.of("A4", "Letter")),
+                cell.wordIfStated("both-units", Set.of("yes", "no")),
                 cell.text("emergency-phone"),
                 cell.text("intended-use"),
                 cell.texts("limits"));
         cell.close();
         return facts;
+    }
+
+    /** How derived values are printed: with {@code both-units} in millimetres and in inches. */
+    public Workings workings() {
+        return new Workings(bothUnits.value().filter("yes"::equals).isPresent());
     }
 
     private static Stated<String> id(Section cell) {

@@ -53,7 +53,7 @@ public final class IdentityChapter {
         blocks.add(section(
                 "Limits of use",
                 new Points(facts.limits().stream().map(Stated::characters).toList())));
-        loads.forEach(load -> blocks.add(robot(load)));
+        loads.forEach(load -> blocks.add(robot(load, identity.facts().workings())));
         blocks.add(section("People", people(identity.people())));
         blocks.add(section("Measuring instruments", instruments(identity.instruments())));
         blocks.add(section("Standards by edition", editions(identity.editions())));
@@ -64,7 +64,7 @@ public final class IdentityChapter {
         return new Section("", title, List.of(block));
     }
 
-    private static Section robot(RobotLoad load) {
+    private static Section robot(RobotLoad load, Workings workings) {
         Robot robot = load.robot();
         Facts facts = new Facts(List.of(
                 new Fact(
@@ -87,7 +87,7 @@ public final class IdentityChapter {
                 new Fact("Speed in automatic", robot.automaticSpeed().characters()),
                 new Fact("Manual reduced speed", robot.manualReducedSpeed().characters(), "at the tool centre point")));
         List<Block> blocks = new ArrayList<>(List.of(facts));
-        load.derived().forEach(derived -> blocks.add(Workings.of(derived, load.recorded())));
+        load.derived().forEach(derived -> blocks.add(workings.of(derived, load.recorded())));
         return new Section(load.tag(), "Robot", blocks);
     }
 

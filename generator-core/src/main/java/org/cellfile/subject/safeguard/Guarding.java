@@ -229,9 +229,9 @@ public final class Guarding implements Recomputed {
                 .anyMatch(reference -> reference.clause().edition().equals(edition.id()));
     }
 
-    /** The editions in force that it was recomputed by. */
-    public Rules rules() {
-        return rules;
+    /** The editions in force in whose place another one would stand. */
+    public List<Edition> editionsReplacedBy(Edition other) {
+        return rules.replacedBy(other, safeguard.kind().stopsTheHazard(), this::restsOn);
     }
 
     public Safeguard safeguard() {

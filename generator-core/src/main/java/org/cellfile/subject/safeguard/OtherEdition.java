@@ -36,6 +36,11 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
                 .toList();
     }
 
+    /** How many of them have that standing. */
+    public static long count(List<OtherEdition> rows, Standing standing) {
+        return rows.stream().filter(row -> row.standing() == standing).count();
+    }
+
     /** What holds, or does not, under the other edition. A lower bound that is met says nothing. */
     public Standing standing() {
         if (unmet().findAny().isPresent()) {

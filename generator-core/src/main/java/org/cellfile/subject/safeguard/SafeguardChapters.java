@@ -18,6 +18,7 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Words;
 import org.cellfile.finding.Deviation;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding.Side;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.trace.Derived;
@@ -63,7 +64,8 @@ public final class SafeguardChapters {
         facts.addAll(safeguard.device().facts());
         facts.add(new Fact(
                 "Installed distance",
-                installed.distance().characters(),
+                installed.distance().characters() + " less "
+                        + installed.uncertainty().characters() + " uncertainty",
                 "from " + installed.from().characters() + " to "
                         + installed.to().characters() + "; measured by "
                         + identity.nameOf(installed.by()) + " on "
@@ -104,18 +106,18 @@ public final class SafeguardChapters {
     }
 
     /** The distances with their full working. */
-    public static Chapter distances(List<Guarding> safeguards) {
+    public static Chapter distances(List<Guarding> safeguards, Workings workings) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(
                 "Every value below was recomputed from the inputs whose place in the cell's files is given beside them. A value"
                         + " that somebody recorded is held against the recomputation. Distances and times are rounded up, margins"
                         + " and allowances down; calculation goes on with the unrounded values."));
-        blocks.add(summary(safeguards));
-        safeguards.forEach(guarding -> blocks.add(workings(guarding)));
+        blocks.add(summary(safeguards, workings));
+        safeguards.forEach(guarding -> blocks.add(workings(guarding, workings)));
         return new Chapter("distances", "Distances", blocks);
     }
 
-    private static Table summary(List<Guarding> safeguards) {
+    private static Table summary(List<Guarding> safeguards, Workings workings) {
         return new Table(
                 "Required and installed distances",
                 List.of(
@@ -123,32 +125,34 @@ public final class SafeguardChapters {
                         Column.figures("Response time", 3),
                         Column.figures("Required", 3),
                         Column.figures("Installed", 3),
-                        Column.figures("Margin", 3),
-                        Column.figures("Stop may take", 3)),
+                        Column.figures("Counts as", 3),
+                        Column.figures("Margin", 3)),
                 safeguards.stream()
                         .map(guarding -> List.of(
                                 guarding.tag(),
                                 guarding.responseTime().map(Workings::shown).orElse("–"),
-                                Workings.shown(guarding.separationDistance()),
-                                guarding.safeguard().installed().distance().characters(),
-                                Workings.shown(guarding.margin()),
-                                guarding.longestStop().map(Workings::shown).orElse("–")))
+                                (guarding.strict() ? "more than " : "")
+                                        + workings.inUnits(guarding.separationDistance()),
+                                workings.inUnits(
+                                        guarding.safeguard().installed().distance(), Side.DOWN),
+                                workings.inUnits(guarding.countedDistance()),
+                                workings.inUnits(guarding.margin())))
                         .toList());
     }
 
-    private static Section workings(Guarding guarding) {
+    private static Section workings(Guarding guarding, Workings workings) {
         List<Block> blocks = new ArrayList<>();
         Derived distance = guarding.separationDistance();
         List<Derived> leadingThere = distance.below();
         List<Derived> rest = new ArrayList<>();
         for (Derived derived : guarding.derived()) {
             if (derived.equals(distance) || leadingThere.contains(derived)) {
-                blocks.add(Workings.of(derived, guarding.recorded()));
+                blocks.add(workings.of(derived, guarding.recorded()));
             } else {
                 rest.add(derived);
             }
         }
-        blocks.add(Workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
+        blocks.add(workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
         return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
     }
 

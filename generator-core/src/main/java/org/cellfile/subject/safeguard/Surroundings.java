@@ -1,5 +1,6 @@
 package org.cellfile.subject.safeguard;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -58,6 +59,20 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
                     positions ? List.of((PositioningStandard) other) : positioning,
                     reaches ? List.of((ReachStandard) other) : reach,
                     encloses ? List.of((RobotCellStandard) other) : robotCell));
+        }
+
+        /** Those in whose place it would stand. */
+        List<Edition> replacedBy(Edition other, boolean positioned, Predicate<Edition> used) {
+            List<Edition> replaced = new ArrayList<>();
+            with(other, positioned, used).ifPresent(changed -> {
+                replaced.addAll(positioning);
+                replaced.addAll(reach);
+                replaced.addAll(robotCell);
+                replaced.removeAll(changed.positioning);
+                replaced.removeAll(changed.reach);
+                replaced.removeAll(changed.robotCell);
+            });
+            return replaced;
         }
 
         /** The least height of a fixed guard; where several editions are in force, the greatest of theirs. */

@@ -66,8 +66,11 @@ public final class StoppingChapter {
                                 + test.carriedDistance().characters(),
                         "into the distances and the hazard zones"))));
         blocks.add(summary(evidence));
-        evidence.derived().forEach(derived -> blocks.add(Workings.of(derived, evidence.recorded())));
-        evidence.conditions().forEach(condition -> blocks.add(condition(evidence, condition)));
+        evidence.derived()
+                .forEach(derived -> blocks.add(identity.facts().workings().of(derived, evidence.recorded())));
+        evidence.conditions()
+                .forEach(condition -> blocks.add(
+                        condition(evidence, condition, identity.facts().workings())));
         return new Section(evidence.tag(), Text.capital(test.name().characters()), blocks);
     }
 
@@ -95,7 +98,7 @@ public final class StoppingChapter {
                         .toList());
     }
 
-    private static Section condition(StopEvidence evidence, ConditionStatistics statistics) {
+    private static Section condition(StopEvidence evidence, ConditionStatistics statistics, Workings workings) {
         StopCondition condition = statistics.condition();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Facts(List.of(
@@ -108,7 +111,7 @@ public final class StoppingChapter {
                 new Fact("Triggered by", condition.trigger().characters()))));
         blocks.add(runs(condition));
         blocks.add(chart(evidence, statistics));
-        blocks.add(Workings.rows("Statistics, recomputed from the runs", statistics.derived(), statistics.recorded()));
+        blocks.add(workings.rows("Statistics, recomputed from the runs", statistics.derived(), statistics.recorded()));
         return new Section(statistics.tag(), "Condition " + condition.name().characters(), blocks);
     }
 

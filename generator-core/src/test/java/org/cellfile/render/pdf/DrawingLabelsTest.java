@@ -69,6 +69,21 @@ class DrawingLabelsTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 30})
+    void margins(int safeguards) throws Exception {
+        for (int i = 0; i < DRAWINGS / 4; i++) {
+            int lowest = random.nextInt(3) * -500;
+            List<Map<String, Object>> bars = new ArrayList<>();
+            for (int bar = 0; bar < safeguards; bar++) {
+                int margin = lowest + random.nextInt(1 + random.nextInt(3000));
+                String tag = bar % 7 == 0 ? "curtain-at-the-infeed-of-the-second-palletising-line" : "curtain-" + bar;
+                bars.add(Map.of("tag", tag, "margin", BigDecimal.valueOf(margin), "words", margin + " mm"));
+            }
+            assertApart("drawings/margins.svg.ftl", Map.of("bars", bars), 530);
+        }
+    }
+
     private void maybe(Map<String, Object> data, String key, Object value) {
         if (random.nextInt(5) > 0) {
             data.put(key, value);
@@ -82,6 +97,10 @@ class DrawingLabelsTest {
     }
 
     private static void assertApart(String template, Map<String, Object> data) throws Exception {
+        assertApart(template, data, 320);
+    }
+
+    private static void assertApart(String template, Map<String, Object> data, int high) throws Exception {
         String svg = Templates.fill(template, Map.of("data", data, "alternative", "a drawing"));
         NodeList texts = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
@@ -95,7 +114,7 @@ class DrawingLabelsTest {
             assertThat(box.getMinX()).as("%s of %s", label, data).isGreaterThanOrEqualTo(0);
             assertThat(box.getMaxX()).as("%s of %s", label, data).isLessThanOrEqualTo(640);
             assertThat(box.getMinY()).as("%s of %s", label, data).isGreaterThanOrEqualTo(0);
-            assertThat(box.getMaxY()).as("%s of %s", label, data).isLessThanOrEqualTo(320);
+            assertThat(box.getMaxY()).as("%s of %s", label, data).isLessThanOrEqualTo(high);
             for (int other = 0; other < boxes.size(); other++) {
                 assertThat(boxes.get(other).intersects(box))
                         .as("%s touches %s of %s", label, labels.get(other), data)
