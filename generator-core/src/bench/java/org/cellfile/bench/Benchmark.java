@@ -12,15 +12,27 @@ import java.util.List;
 import java.util.Locale;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
+import org.cellfile.Generator.Checked;
 import org.cellfile.Generator.Generated;
+import org.cellfile.SideBySide;
+import org.cellfile.cell.Cell;
 import org.cellfile.source.World;
+import org.cellfile.standard.Edition;
+import org.cellfile.standard.Editions;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Drawing;
 import org.cellfile.verdict.Refused;
 
-/** Times the demo in one process: checking, generating, and a hundred cells of thirty safeguards one after another. */
+/** Times the demo in one process: checking, generating, and a hundred cells of thirty safeguards one after
+ * another, each recomputed under two editions with every working drawn. */
 public final class Benchmark {
 
     private static final int CELLS = 100;
     private static final int SAFEGUARDS = 30;
+
+    /** The editions of the second column, beside those in force. */
+    private static final List<Edition> SECOND = List.of(
+            Editions.of("ISO 13855:2024").orElseThrow(), Editions.of("ISO 13857:2019").orElseThrow());
 
     private Benchmark() {}
 
@@ -44,15 +56,25 @@ public final class Benchmark {
             cells.add(grown(demo));
         }
         long[] each = new long[CELLS];
+        long characters = 0;
         for (int i = 0; i < CELLS; i++) {
             long before = System.nanoTime();
-            if (generator.check(cells.get(i)).verdict() instanceof Refused refused) {
+            Checked checked = generator.check(cells.get(i));
+            if (checked.verdict() instanceof Refused refused) {
                 throw new IllegalStateException("the grown cell is refused: "
                         + refused.findings().get(0).sentence());
             }
+            Cell cell = checked.cell().orElseThrow();
+            characters += SideBySide.text(cell, SECOND).length();
+            for (Derived derived : cell.derived().values()) {
+                characters += Drawing.of(derived).lines().size();
+            }
             each[i] = System.nanoTime() - before;
         }
-        print("check 100 cells of 30 safeguards, all", Arrays.stream(each).sum());
+        if (characters == 0) {
+            throw new IllegalStateException("nothing was drawn");
+        }
+        print("100 cells of 30 safeguards, two editions, all", Arrays.stream(each).sum());
         for (int from = 0; from < CELLS; from += 25) {
             long[] part = Arrays.copyOfRange(each, from, from + 25);
             Arrays.sort(part);
