@@ -32,7 +32,8 @@ public final class Benchmark {
 
     /** The editions of the second column, beside those in force. */
     private static final List<Edition> SECOND = List.of(
-            Editions.of("ISO 13855:2024").orElseThrow(), Editions.of("ISO 13857:2019").orElseThrow());
+            Editions.of("ISO 13855:2024").orElseThrow(),
+            Editions.of("ISO 13857:2019").orElseThrow());
 
     private Benchmark() {}
 
@@ -74,7 +75,9 @@ public final class Benchmark {
         if (characters == 0) {
             throw new IllegalStateException("nothing was drawn");
         }
-        print("100 cells of 30 safeguards, two editions, all", Arrays.stream(each).sum());
+        print(
+                "100 cells of 30 safeguards, two editions, all",
+                Arrays.stream(each).sum());
         for (int from = 0; from < CELLS; from += 25) {
             long[] part = Arrays.copyOfRange(each, from, from + 25);
             Arrays.sort(part);

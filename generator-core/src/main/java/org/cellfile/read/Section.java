@@ -142,6 +142,23 @@ public final class Section {
         return quantities;
     }
 
+    /** A list of quantities above zero; at least one. One that cannot be read is missing, and keeps its place in the list. */
+    public List<Stated<Quantity>> positives(String key, Dimension dimension) {
+        List<Stated<Quantity>> quantities = new ArrayList<>();
+        for (Node item : due(key).map(node -> items(key, node)).orElseGet(List::of)) {
+            quantities.add(quantity(key, item, dimension, false).orElseGet(() -> new Missing<>(item.where(), key)));
+        }
+        reportEmpty(key);
+        return quantities;
+    }
+
+    /** How many of something there are, a whole number above zero written without a unit, that must be there. */
+    public Stated<Quantity> count(String key) {
+        return due(key).flatMap(node -> scalar(key, node))
+                .flatMap(text -> WrittenQuantity.count(text, key, reading.findings()))
+                .orElseGet(() -> missing(key));
+    }
+
     private Optional<Stated<Quantity>> quantity(String key, Node node, Dimension dimension, boolean zero) {
         return scalar(key, node)
                 .flatMap(text -> WrittenQuantity.read(text, key, Optional.of(dimension), zero, reading.findings()));

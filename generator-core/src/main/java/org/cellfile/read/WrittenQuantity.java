@@ -116,6 +116,20 @@ final class WrittenQuantity {
         return Optional.of(new Written<>(quantity, text.where(), characters));
     }
 
+    /** Reads a whole number above zero; what is wrong with it is reported. */
+    static Optional<Stated<Quantity>> count(Stated<String> text, String key, Findings findings) {
+        if (!text.characters().matches("0*[1-9]\\d{0,3}")) {
+            return refuse(
+                    findings,
+                    NOT_A_NUMBER,
+                    text,
+                    "`" + key + "` is `" + text.characters() + "`, which is not a whole number above zero",
+                    "count them and write the number in digits and without a unit, as in 2");
+        }
+        return Optional.of(new Written<>(
+                new Quantity(new BigDecimal(text.characters()), Unit.ONE), text.where(), text.characters()));
+    }
+
     private static String units(Optional<Dimension> due) {
         List<Unit> units = due.map(Unit::written).orElseGet(() -> List.of(Unit.MILLIMETRE, Unit.SECOND, Unit.KILOGRAM));
         return units.stream().map(Unit::symbol).collect(Collectors.joining("`, `", "`", "`"));

@@ -32,6 +32,7 @@ import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.standard.Timing;
+import org.cellfile.subject.safeguard.Device;
 import org.cellfile.subject.safeguard.Kind;
 import org.cellfile.subject.safeguard.Kinds;
 import org.cellfile.subject.safeguard.Positioning;
@@ -111,8 +112,9 @@ class CasesTest {
         Section given = section.section("given");
         Optional<Timing> timing = section.sectionIfStated("response").map(CasesTest::timing);
         Surroundings.Rules rules = rules(section.texts("editions"));
-        Positioning positioning = kind.read(given, TAG)
-                .position(new Surroundings(
+        Device device = kind.read(given, TAG);
+        List<Claim> ofTheDevice = device.requirements(TAG);
+        Positioning positioning = device.position(new Surroundings(
                         rules.positioning().get(0),
                         rules,
                         new Approach(
@@ -123,6 +125,7 @@ class CasesTest {
                                 new Given("X", "installed", section.quantity("installed", Dimension.LENGTH)))))
                 .orElseThrow();
         Map<String, Derived> derived = new LinkedHashMap<>();
+        ofTheDevice.forEach(claim -> derived.put(claim.derived().name(), claim.derived()));
         positioning.others().forEach(one -> derived.put(one.name(), one));
         derived.put(positioning.distance().name(), positioning.distance());
         positioning.longestTime().ifPresent(one -> derived.put(one.name(), one));
@@ -152,7 +155,7 @@ class CasesTest {
                 .forEach(name -> assertThat(named(derived, name.characters()).value())
                         .as(name.characters())
                         .isEmpty());
-        assertThat(found(positioning))
+        assertThat(found(positioning, ofTheDevice))
                 .as("findings")
                 .containsExactlyInAnyOrderElementsOf(section.textsIfStated("findings").stream()
                         .map(Stated::characters)
@@ -221,10 +224,12 @@ class CasesTest {
     }
 
     /** What the position is refused or warned for, besides the installed distance. */
-    private static List<String> found(Positioning positioning) {
+    private static List<String> found(Positioning positioning, List<Claim> ofTheDevice) {
         return Stream.concat(
                         positioning.faults().stream(),
-                        positioning.requirements().stream().map(Claim::finding).flatMap(Optional::stream))
+                        Stream.concat(ofTheDevice.stream(), positioning.requirements().stream())
+                                .map(Claim::finding)
+                                .flatMap(Optional::stream))
                 .map(Finding::id)
                 .map(Object::toString)
                 .toList();

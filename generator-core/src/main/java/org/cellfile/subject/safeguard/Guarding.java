@@ -57,6 +57,7 @@ public final class Guarding implements Recomputed {
     private final Rules rules;
     private final Optional<Derived> responseTime;
     private final Derived counted;
+    private final List<Claim> ofTheDevice;
     private final List<Under> editions;
     private final Derived distance;
     private final Derived margin;
@@ -100,6 +101,7 @@ public final class Guarding implements Recomputed {
                 "difference",
                 new Difference(measured, uncertainty),
                 Rounding.down(Quantity.millimetres("1")));
+        ofTheDevice = safeguard.device().requirements(about);
         editions = editions(chain.timing());
         distance = distance();
         longestTime = longestTime();
@@ -314,6 +316,7 @@ public final class Guarding implements Recomputed {
         List<Derived> derived = new ArrayList<>();
         responseTime.ifPresent(derived::add);
         derived.add(counted);
+        ofTheDevice.forEach(claim -> derived.add(claim.derived()));
         for (Under under : editions) {
             derived.addAll(under.positioning().others());
             if (!under.positioning().distance().about().equals(about)) {
@@ -348,7 +351,7 @@ public final class Guarding implements Recomputed {
 
     @Override
     public List<Claim> requirements() {
-        List<Claim> requirements = new ArrayList<>();
+        List<Claim> requirements = new ArrayList<>(ofTheDevice);
         editions.forEach(under -> requirements.addAll(under.positioning().requirements()));
         requirements.add(tooClose());
         return requirements;

@@ -13,12 +13,18 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import javax.xml.parsers.DocumentBuilderFactory;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.cellfile.render.template.Templates;
+import org.cellfile.subject.safeguard.Kinds;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -34,17 +40,20 @@ class DrawingLabelsTest {
     /** A fixed seed: every run tries the same figures. */
     private final Random random = new Random(20250314);
 
+    static List<String> kinds() {
+        return Kinds.ids();
+    }
+
+    /** Every figure that the drawing of the kind asks for, with any value. */
     @ParameterizedTest
-    @ValueSource(strings = {"light-curtain", "laser-scanner", "interlocked-door", "fixed-fence"})
+    @MethodSource("kinds")
     void side_elevations(String kind) throws Exception {
+        Set<String> figures = figures(kind);
         for (int i = 0; i < DRAWINGS; i++) {
             Map<String, Object> data = new HashMap<>();
             maybe(data, "tag", i % 7 == 0 ? "curtain-at-the-infeed-of-the-second-palletising-line" : "curtain-north");
             maybe(data, "zone", i % 5 == 0 ? "zone-of-the-transfer-table-and-of-the-pallet-lift-behind-it" : "zone-1");
-            for (String figure : List.of("required", "installed", "zoneHighest", "zoneLowest")) {
-                maybe(data, figure, millimetres());
-            }
-            for (String figure : List.of("upperEdge", "lowerEdge", "fieldHeight", "opening", "height", "gapBelow")) {
+            for (String figure : figures) {
                 maybe(data, figure, millimetres());
             }
             assertApart("kinds/" + kind + "/elevation.svg.ftl", data);
@@ -82,6 +91,19 @@ class DrawingLabelsTest {
             }
             assertApart("drawings/margins.svg.ftl", Map.of("bars", bars), 530);
         }
+    }
+
+    private static Set<String> figures(String kind) throws IOException {
+        Set<String> figures = new TreeSet<>(List.of("required", "installed", "zoneHighest", "zoneLowest"));
+        String path = "/org/cellfile/templates/kinds/" + kind + "/elevation.svg.ftl";
+        try (InputStream template = DrawingLabelsTest.class.getResourceAsStream(path)) {
+            Matcher asked = Pattern.compile("\\bdata\\.(\\w+)").matcher(new String(template.readAllBytes(), UTF_8));
+            while (asked.find()) {
+                figures.add(asked.group(1));
+            }
+        }
+        figures.removeAll(Set.of("tag", "zone"));
+        return figures;
     }
 
     private void maybe(Map<String, Object> data, String key, Object value) {

@@ -14,10 +14,10 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Block;
+import org.cellfile.subject.safeguard.Kinds;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.params.provider.ValueSource;
 
 class TemplatesTest {
 
@@ -57,8 +57,12 @@ class TemplatesTest {
         assertThat(getClass().getResource(path)).as(path).isNotNull();
     }
 
+    static List<String> kinds() {
+        return Kinds.ids();
+    }
+
     @ParameterizedTest
-    @ValueSource(strings = {"light-curtain", "laser-scanner", "interlocked-door", "fixed-fence"})
+    @MethodSource("kinds")
     void every_kind_has_its_drawing_and_its_words(String kind) throws IOException {
         String folder = "/org/cellfile/templates/kinds/" + kind + "/";
         assertThat(getClass().getResource(folder + "elevation.svg.ftl")).isNotNull();
