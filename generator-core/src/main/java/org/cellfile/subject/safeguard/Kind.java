@@ -19,6 +19,11 @@ public interface Kind {
         return false;
     }
 
+    /** True when it protects only the person who works it, and nobody else. */
+    default boolean protectsOnlyItsUser() {
+        return false;
+    }
+
     /** Reads the keys that only this kind has. */
     Device read(Section section, String tag);
 }

@@ -49,6 +49,11 @@ public final class TwoHandControl implements Kind {
     }
 
     @Override
+    public boolean protectsOnlyItsUser() {
+        return true;
+    }
+
+    @Override
     public Device read(Section section, String tag) {
         Stated<String> type = section.word("type", En574.TYPES);
         boolean synchronous = type.value().filter(En574::synchronous).isPresent();
