@@ -6,6 +6,7 @@ import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Text;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.Editions;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 
@@ -32,6 +33,19 @@ public final class Workings {
                 steps,
                 drawing.remarks(),
                 agreement(derived, recorded));
+    }
+
+    /** What the editions that values rest on want every reader to know, a paragraph each. */
+    public static List<Block.Paragraph> remarks(List<Derived> derived) {
+        return derived.stream()
+                .flatMap(one -> one.references().stream())
+                .map(reference -> reference.clause().edition())
+                .distinct()
+                .map(Editions::of)
+                .flatMap(Optional::stream)
+                .flatMap(edition ->
+                        edition.remark().stream().map(remark -> new Block.Paragraph(edition.id() + ": " + remark)))
+                .toList();
     }
 
     /** Several values whose working is short, a row each. */

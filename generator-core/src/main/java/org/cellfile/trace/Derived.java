@@ -89,6 +89,11 @@ public final class Derived implements Term {
         return value;
     }
 
+    /** Exact, in the unit of the step it is printed at, without zeros at the end of its decimals. */
+    public Optional<Quantity> unrounded() {
+        return value.map(exact -> exact.in(rounding.step().unit()).plain());
+    }
+
     /** On the safe side, at the step it is printed at. */
     public Optional<Quantity> rounded() {
         return value.map(rounding::round);

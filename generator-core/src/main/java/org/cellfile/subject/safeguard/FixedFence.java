@@ -92,17 +92,17 @@ public final class FixedFence implements Kind {
                     "reach-through",
                     "reach through the mesh",
                     "s_r",
-                    reach.names() + ", table 4",
+                    reach.clause("table 4"),
                     through,
-                    DISTANCE);
+                    DISTANCE.beside(opening.value()));
             Derived reachOver = new Derived(
                     around.tag(),
                     "reach-over",
                     "reach over the fence",
                     "c",
-                    reach.names() + ", table 2",
+                    reach.clause("table 2"),
                     over,
-                    DISTANCE);
+                    DISTANCE.beside(height.value()));
             Derived distance = new Derived(
                     around.tag(),
                     "separation-distance",
@@ -110,7 +110,7 @@ public final class FixedFence implements Kind {
                     "S",
                     reach.names(),
                     Greatest.of(reachThrough, reachOver),
-                    DISTANCE);
+                    DISTANCE.beside(height.value()));
             Derived leastHeight = Requirement.bound(
                     around.tag(), "least-height", around.rules().leastFenceHeight(), Rounding.Side.UP);
             Derived widestGap = Requirement.bound(

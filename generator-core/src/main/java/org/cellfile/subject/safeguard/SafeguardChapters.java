@@ -18,6 +18,7 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Words;
 import org.cellfile.finding.Deviation;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.trace.Derived;
@@ -80,6 +81,7 @@ public final class SafeguardChapters {
         Map<String, Object> data = new TreeMap<>(safeguard.device().drawing());
         data.put("tag", guarding.tag());
         data.put("zone", tags(safeguard.protects()));
+        data.put("inches", guarding.countedDistance().rounding().step().unit().equals(Unit.INCH));
         guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
         safeguard.installed().distance().value().ifPresent(value -> data.put("installed", value.coherent()));
         guarding.zones().stream()
@@ -149,6 +151,11 @@ public final class SafeguardChapters {
             }
         }
         blocks.add(Workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
+        blocks.addAll(Workings.remarks(guarding.derived()));
+        guarding.editions()
+                .forEach(under -> under.positioning().position().remarks().stream()
+                        .map(remark -> new Paragraph(under.edition().id() + ": " + remark))
+                        .forEach(blocks::add));
         return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
     }
 
