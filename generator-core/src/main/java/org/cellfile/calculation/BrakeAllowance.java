@@ -10,6 +10,7 @@ import org.cellfile.trace.Condition;
 import org.cellfile.trace.Condition.Comparison;
 import org.cellfile.trace.Count;
 import org.cellfile.trace.Difference;
+import org.cellfile.trace.Formula;
 import org.cellfile.trace.Product;
 import org.cellfile.trace.Quotient;
 import org.cellfile.trace.Sum;
@@ -38,12 +39,13 @@ public record BrakeAllowance(Term speed, Term machine, Optional<Term> device, Li
      */
     public static Term monitored(String symbol, Term setting, Term machine) {
         return new Case(
-                List.of(
-                        new Branch(
-                                new Condition(setting, Comparison.LESS, machine),
-                                Withheld.noRule(
-                                        symbol,
-                                        "the brake monitor reports sooner than machine and control are stated to take to stop"))),
+                List.of(new Branch(
+                        new Condition(setting, Comparison.LESS, machine),
+                        Withheld.noRule(
+                                symbol,
+                                "the brake monitor reports at " + Formula.shown(setting)
+                                        + ", sooner than machine and control are stated to take to stop, "
+                                        + Formula.shown(machine)))),
                 new Difference(setting, machine));
     }
 

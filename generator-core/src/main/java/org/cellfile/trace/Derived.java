@@ -47,6 +47,11 @@ public final class Derived implements Term {
         this.value = expression.value();
     }
 
+    /** The same, printed at another step. */
+    public Derived at(Rounding another) {
+        return new Derived(about, name, words, symbol, clause, expression, another);
+    }
+
     /** Tag of the thing it belongs to. */
     public String about() {
         return about;

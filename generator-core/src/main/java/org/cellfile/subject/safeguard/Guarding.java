@@ -165,7 +165,8 @@ public final class Guarding implements Recomputed {
         List<Derived> each =
                 editions.stream().map(under -> under.positioning().distance()).toList();
         if (each.size() == 1 && each.get(0).about().equals(about)) {
-            return each.get(0);
+            // In the unit the installed distance was measured in, so that the two can be compared at a glance.
+            return each.get(0).at(required);
         }
         return new Derived(
                 about,
