@@ -138,6 +138,18 @@ public final class SafeguardChapters {
                         .toList());
     }
 
+    /** What the editions it rests on say besides. */
+    private static List<Block> remarks(Guarding guarding) {
+        List<Block> blocks = new ArrayList<>(Workings.remarks(guarding.derived()));
+        for (Guarding.Under under : guarding.editions()) {
+            if (!under.positioning().position().remarks().isEmpty()) {
+                blocks.add(new Paragraph(under.edition().id() + ":"));
+                blocks.add(new Block.Points(under.positioning().position().remarks()));
+            }
+        }
+        return blocks;
+    }
+
     private static Section workings(Guarding guarding) {
         List<Block> blocks = new ArrayList<>();
         Derived distance = guarding.separationDistance();
@@ -150,12 +162,8 @@ public final class SafeguardChapters {
                 rest.add(derived);
             }
         }
+        blocks.addAll(remarks(guarding));
         blocks.add(Workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
-        blocks.addAll(Workings.remarks(guarding.derived()));
-        guarding.editions()
-                .forEach(under -> under.positioning().position().remarks().stream()
-                        .map(remark -> new Paragraph(under.edition().id() + ": " + remark))
-                        .forEach(blocks::add));
         return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
     }
 
