@@ -59,7 +59,8 @@ public final class Workings {
                         Block.Column.text("Recorded", 5)),
                 derived.stream()
                         .map(one -> List.of(
-                                Text.capital(one.words()),
+                                Text.capital(one.words())
+                                        + (one.about().equals(recorded.about()) ? "" : ", " + one.clause()),
                                 one.symbol() + " = " + one.expression().symbols() + " = "
                                         + one.expression().figures(),
                                 shown(one),
