@@ -48,10 +48,7 @@ public final class Composition {
                         .map(derived -> new Dossier.Value(
                                 derived.tag(),
                                 derived.rounded().map(Quantity::toString).orElse(""),
-                                derived.value()
-                                        .map(Quantity::plain)
-                                        .map(Quantity::toString)
-                                        .orElse("")))
+                                derived.unrounded().map(Quantity::toString).orElse("")))
                         .toList());
     }
 

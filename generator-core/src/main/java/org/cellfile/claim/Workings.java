@@ -10,6 +10,7 @@ import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.Editions;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 
@@ -97,6 +98,19 @@ public final class Workings {
         return stated.characters() + second;
     }
 
+    /** What the editions that values rest on want every reader to know, a paragraph each. */
+    public static List<Block.Paragraph> remarks(List<Derived> derived) {
+        return derived.stream()
+                .flatMap(one -> one.references().stream())
+                .map(reference -> reference.clause().edition())
+                .distinct()
+                .map(Editions::of)
+                .flatMap(Optional::stream)
+                .flatMap(edition ->
+                        edition.remark().stream().map(remark -> new Block.Paragraph(edition.id() + ": " + remark)))
+                .toList();
+    }
+
     /** Several values whose working is short, a row each. */
     public Block.Table rows(String caption, List<Derived> derived, Recorded recorded) {
         return new Block.Table(
@@ -108,7 +122,8 @@ public final class Workings {
                         Block.Column.text("Recorded", 5)),
                 derived.stream()
                         .map(one -> List.of(
-                                Text.capital(one.words()),
+                                Text.capital(one.words())
+                                        + (one.about().equals(recorded.about()) ? "" : ", " + one.clause()),
                                 one.symbol() + " = " + one.expression().symbols() + " = "
                                         + one.expression().figures(),
                                 inUnits(one),

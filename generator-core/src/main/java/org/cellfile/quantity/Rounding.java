@@ -2,6 +2,7 @@ package org.cellfile.quantity;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Optional;
 
 /**
  * Towards which side a value is rounded, and to which step.
@@ -49,6 +50,19 @@ public record Rounding(Side side, Quantity step) {
     /** The same side at another step. */
     public Rounding at(Quantity otherStep) {
         return new Rounding(side, otherStep);
+    }
+
+    /**
+     * The same side in the unit of a value that somebody wrote: beside inches or feet a step of 1 mm becomes one of 0.01 in, and
+     * one of 1 mm/s one of 0.01 in/s. Beside anything else it stays as it is.
+     */
+    public Rounding beside(Optional<Quantity> written) {
+        boolean inches = written.filter(one -> one.unit().ofTheInch()).isPresent();
+        boolean speed = step.dimension().equals(Dimension.SPEED);
+        if (!inches || (!speed && !step.dimension().equals(Dimension.LENGTH))) {
+            return this;
+        }
+        return at(new Quantity(step.number().movePointLeft(2), speed ? Unit.INCH_PER_SECOND : Unit.INCH));
     }
 
     @Override

@@ -21,6 +21,7 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
     public static final Unit MILLISECOND = unit("ms", Dimension.TIME, "0.001");
     public static final Unit MILLIMETRE_PER_SECOND = unit("mm/s", Dimension.SPEED, "1");
     public static final Unit INCH = unit("in", Dimension.LENGTH, "25.4");
+    public static final Unit FOOT = unit("ft", Dimension.LENGTH, "304.8");
     public static final Unit INCH_PER_SECOND = unit("in/s", Dimension.SPEED, "25.4");
     public static final Unit KILOGRAM = unit("kg", Dimension.MASS, "1");
     public static final Unit DEGREE = unit("°", Dimension.ANGLE, "1");
@@ -31,7 +32,7 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
             unit("cm", Dimension.LENGTH, "10"),
             unit("m", Dimension.LENGTH, "1000"),
             INCH,
-            unit("ft", Dimension.LENGTH, "304.8"),
+            FOOT,
             SECOND,
             MILLISECOND,
             MILLIMETRE_PER_SECOND,
@@ -55,6 +56,11 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
     /** The units a quantity of that dimension may be written in. */
     public static List<Unit> written(Dimension dimension) {
         return WRITTEN.stream().filter(unit -> unit.dimension.equals(dimension)).toList();
+    }
+
+    /** True for inches, feet and inches per second. */
+    boolean ofTheInch() {
+        return List.of(INCH, FOOT, INCH_PER_SECOND).contains(this);
     }
 
     /** The unit in which derived values of that dimension are printed. */

@@ -47,6 +47,11 @@ public final class Derived implements Term {
         this.value = expression.value();
     }
 
+    /** The same, printed at another step. */
+    public Derived at(Rounding another) {
+        return new Derived(about, name, words, symbol, clause, expression, another);
+    }
+
     /** Tag of the thing it belongs to. */
     public String about() {
         return about;
@@ -87,6 +92,11 @@ public final class Derived implements Term {
     @Override
     public Optional<Quantity> value() {
         return value;
+    }
+
+    /** Exact, in the unit of the step it is printed at, without zeros at the end of its decimals. */
+    public Optional<Quantity> unrounded() {
+        return value.map(exact -> exact.in(rounding.step().unit()).plain());
     }
 
     /** On the safe side, at the step it is printed at. */

@@ -99,7 +99,7 @@ public record Drawing(Derived derived, Formula formula) {
 
     /** The unrounded result. */
     public String result() {
-        return derived.value().map(Quantity::plain).map(Quantity::toString).orElse("");
+        return derived.unrounded().map(Quantity::toString).orElse("");
     }
 
     /** What is carried on and how it was rounded; empty when the result has no digit to round. */

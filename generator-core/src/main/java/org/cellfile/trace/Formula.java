@@ -89,7 +89,7 @@ public final class Formula {
 
     /** The value of a term as printed. */
     public static String shown(Term term) {
-        return term.value()
+        return (term instanceof Derived derived ? derived.unrounded() : term.value())
                 .map(value -> term instanceof Given ? value : value.plain())
                 .map(Quantity::toString)
                 .orElse("not known");

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.math.BigDecimal;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -16,6 +17,27 @@ import org.junit.jupiter.params.provider.MethodSource;
 
 /** Values are rounded to the safe side, by less than a step, and what is whole already stays. All figures are constructed. */
 class RoundingTest {
+
+    /** The step follows the unit of what somebody wrote; where nothing is known it stays in mm. */
+    @ParameterizedTest
+    @CsvSource({
+        "1 mm, 80.76 in, 0.01 in",
+        "0.1 mm, 2 ft, 0.001 in",
+        "1 mm, 0.3 m, 1 mm",
+        "1 mm/s, 10 in/s, 0.01 in/s",
+        "0.1 kg, 3 in, 0.1 kg",
+        "0.001 s, 3 in, 0.001 s"
+    })
+    void besideWhatIsWritten(String step, String written, String expected) {
+        for (Rounding.Side side : Rounding.Side.values()) {
+            Rounding beside =
+                    new Rounding(side, AsWritten.quantity(step)).beside(Optional.of(AsWritten.quantity(written)));
+            assertThat(beside.side()).isEqualTo(side);
+            assertThat(beside.step()).hasToString(expected);
+        }
+        Rounding plain = Rounding.up(AsWritten.quantity(step));
+        assertThat(plain.beside(Optional.empty())).isEqualTo(plain);
+    }
 
     static Stream<Arguments> values() {
         Random random = new Random(34);

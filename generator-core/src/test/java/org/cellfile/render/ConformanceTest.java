@@ -42,9 +42,9 @@ class ConformanceTest {
         assertConforms(Objects.requireNonNull(files.get(path)), flavour);
     }
 
-    /** A cell that can be released and one that prints as a draft, as their users get them. */
+    /** Cells that can be released and one that prints as a draft, as their users get them. */
     @ParameterizedTest
-    @ValueSource(strings = {"kettlebrook-palletising", "marrowdale-refit"})
+    @ValueSource(strings = {"kettlebrook-palletising", "marrowdale-refit", "stonewick-tending"})
     void theExamplesConform(String example) throws Exception {
         SortedMap<String, byte[]> pages = new Generator()
                 .generate(FolderWorld.of(Path.of("..", "examples", example, "src", "main", "cell")))

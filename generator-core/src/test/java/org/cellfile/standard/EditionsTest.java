@@ -21,8 +21,9 @@ class EditionsTest {
 
     @Test
     void editionsOfASubject() {
-        assertThat(Editions.ids(ReachStandard.class)).containsExactly("ISO 13857:2008", "ISO 13857:2019");
-        assertThat(Editions.ids(RobotStandard.class)).containsExactly("ISO 10218-1:2011");
+        assertThat(Editions.ids(ReachStandard.class))
+                .containsExactly("29 CFR 1910.217", "ISO 13857:2008", "ISO 13857:2019");
+        assertThat(Editions.ids(RobotStandard.class)).containsExactly("ANSI R15.06:2012", "ISO 10218-1:2011");
     }
 
     /** What is fixed outside the formulas: the limits of a fence and of manual reduced speed, the runs of a stop test. */

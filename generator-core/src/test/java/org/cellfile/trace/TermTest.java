@@ -32,6 +32,18 @@ class TermTest {
         return new Reference(id, "name of " + id, new Clause("Standard", "cl. 1"), standing);
     }
 
+    /** 2051.304 mm is 80.76 in: Allen-Bradley safety mats, application details, prints the figure in inches. */
+    @Test
+    void isShownInTheUnitItIsPrintedIn() {
+        Derived inches =
+                derived("s", AsWritten.given("a", "2051.304 mm")).at(Rounding.up(AsWritten.quantity("0.1 in")));
+        assertThat(Formula.shown(inches)).isEqualTo("80.76 in");
+        assertThat(inches.rounded()).hasToString("Optional[80.8 in]");
+        assertThat(Drawing.of(inches).result()).isEqualTo("80.76 in");
+        assertThat(Drawing.of(inches).rounded()).isEqualTo("80.8 in, up to the next 0.1 in");
+        assertThat(inches.value()).contains(Quantity.millimetres("2051.304"));
+    }
+
     @Test
     void computesAndWritesItself() {
         check(Sum.of(A, B), "10 mm", "a + b", "6 mm + 4 mm");

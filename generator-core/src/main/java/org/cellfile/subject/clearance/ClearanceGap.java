@@ -54,7 +54,7 @@ public final class ClearanceGap implements Recomputed {
                 "a_min",
                 standard.map(edition -> edition.id() + ", table 1").orElse("table 1"),
                 row,
-                Rounding.up(Quantity.millimetres("1")));
+                Rounding.up(Quantity.millimetres("1")).beside(clearance.gap().value()));
         needed = new Derived(
                 tag(),
                 "needed-gap",
@@ -62,7 +62,7 @@ public final class ClearanceGap implements Recomputed {
                 "a_n",
                 "sum of the lengths",
                 Sum.of(row, new Given("u", "uncertainty of the measured gap", clearance.uncertainty())),
-                Rounding.up(Quantity.millimetres("1")));
+                Rounding.up(Quantity.millimetres("1")).beside(clearance.gap().value()));
         margin = new Derived(
                 tag(),
                 "margin",
@@ -70,7 +70,7 @@ public final class ClearanceGap implements Recomputed {
                 "M",
                 "difference",
                 new Difference(new Given("g", "measured gap", clearance.gap()), needed),
-                Rounding.down(Quantity.millimetres("1")));
+                Rounding.down(Quantity.millimetres("1")).beside(clearance.gap().value()));
     }
 
     public Clearance clearance() {

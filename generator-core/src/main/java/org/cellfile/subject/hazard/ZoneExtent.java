@@ -48,7 +48,7 @@ public final class ZoneExtent implements Recomputed {
                                 "length of the part beyond the tool",
                                 robot.part().length()),
                         overrun.carriedDistance()),
-                Rounding.up(Quantity.millimetres("1")));
+                Rounding.up(Quantity.millimetres("1")).beside(zone.extent().value()));
     }
 
     public Zone zone() {

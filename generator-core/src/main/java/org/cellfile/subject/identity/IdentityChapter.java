@@ -56,7 +56,9 @@ public final class IdentityChapter {
         loads.forEach(load -> blocks.add(robot(load, identity.facts().workings())));
         blocks.add(section("People", people(identity.people())));
         blocks.add(section("Measuring instruments", instruments(identity.instruments())));
-        blocks.add(section("Standards by edition", editions(identity.editions())));
+        List<Block> standards = new ArrayList<>(List.of(editions(identity.editions())));
+        standards.addAll(remarks(identity.editions()));
+        blocks.add(new Section("", "Standards by edition", standards));
         return new Chapter("identity", "Identity and limits", blocks);
     }
 
@@ -88,6 +90,7 @@ public final class IdentityChapter {
                 new Fact("Manual reduced speed", robot.manualReducedSpeed().characters(), "at the tool centre point")));
         List<Block> blocks = new ArrayList<>(List.of(facts));
         load.derived().forEach(derived -> blocks.add(workings.of(derived, load.recorded())));
+        blocks.addAll(Workings.remarks(load.derived()));
         return new Section(load.tag(), "Robot", blocks);
     }
 
@@ -153,6 +156,15 @@ public final class IdentityChapter {
                                 edition.appliedTo().characters(),
                                 use(edition)))
                         .toList());
+    }
+
+    private static List<Paragraph> remarks(List<ChosenEdition> editions) {
+        return editions.stream()
+                .map(chosen -> Editions.of(chosen.edition().characters()))
+                .flatMap(Optional::stream)
+                .flatMap(
+                        edition -> edition.remark().stream().map(remark -> new Paragraph(edition.id() + ": " + remark)))
+                .toList();
     }
 
     private static String use(ChosenEdition edition) {

@@ -60,7 +60,8 @@ public final class RobotLoad implements Recomputed {
                         "v_max",
                         standards.stream().map(RobotStandard::id).collect(Collectors.joining(" and ")),
                         limits.size() == 1 ? limits.get(0) : new Least(limits),
-                        Rounding.down(Quantity.of("1", Unit.MILLIMETRE_PER_SECOND))));
+                        Rounding.down(Quantity.of("1", Unit.MILLIMETRE_PER_SECOND))
+                                .beside(robot.manualReducedSpeed().value())));
     }
 
     public Robot robot() {

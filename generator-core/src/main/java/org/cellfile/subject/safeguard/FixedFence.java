@@ -34,6 +34,7 @@ public final class FixedFence implements Kind {
     public static final FindingId GAP_TOO_WIDE = new FindingId("installed.gap-too-wide");
 
     private static final Rounding DISTANCE = Rounding.up(Quantity.millimetres("1"));
+    private static final Rounding GAP = Rounding.down(Quantity.millimetres("1"));
 
     @Override
     public String id() {
@@ -92,17 +93,17 @@ public final class FixedFence implements Kind {
                     "reach-through",
                     "reach through the mesh",
                     "s_r",
-                    reach.names() + ", table 4",
+                    reach.clause("table 4"),
                     through,
-                    DISTANCE);
+                    DISTANCE.beside(opening.value()));
             Derived reachOver = new Derived(
                     around.tag(),
                     "reach-over",
                     "reach over the fence",
                     "c",
-                    reach.names() + ", table 2",
+                    reach.clause("table 2"),
                     over,
-                    DISTANCE);
+                    DISTANCE.beside(height.value()));
             Derived distance = new Derived(
                     around.tag(),
                     "separation-distance",
@@ -110,11 +111,13 @@ public final class FixedFence implements Kind {
                     "S",
                     reach.names(),
                     Greatest.of(reachThrough, reachOver),
-                    DISTANCE);
+                    DISTANCE.beside(height.value()));
             Derived leastHeight = Requirement.bound(
-                    around.tag(), "least-height", around.rules().leastFenceHeight(), Rounding.Side.UP);
+                            around.tag(), "least-height", around.rules().leastFenceHeight(), Rounding.Side.UP)
+                    .at(DISTANCE.beside(height.value()));
             Derived widestGap = Requirement.bound(
-                    around.tag(), "widest-gap-below", around.rules().widestGapBelow(), Rounding.Side.DOWN);
+                            around.tag(), "widest-gap-below", around.rules().widestGapBelow(), Rounding.Side.DOWN)
+                    .at(GAP.beside(gapBelow.value()));
             List<Finding> faults =
                     new ArrayList<>(Requirement.covered(around.tag(), opening, through, "use a closer mesh"));
             faults.addAll(Requirement.covered(around.tag(), height, over, "raise the fence"));

@@ -3,7 +3,9 @@ package org.cellfile.subject.safeguard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Recomputed;
@@ -47,14 +49,14 @@ public final class Guarding implements Recomputed {
     /** What an edition asks is not fully known, so that the safeguard cannot be cleared. */
     public static final FindingId NOT_CLEARED = new FindingId("safeguard.not-cleared");
 
-    private static final Rounding DISTANCE = Rounding.up(Quantity.millimetres("1"));
-
     private final Safeguard safeguard;
     private final String about;
     private final List<Zone> zones;
     private final List<StopEvidence> stops;
     private final Optional<Instrument> instrument;
     private final Rules rules;
+    private final Rounding required;
+    private final Rounding left;
     private final Optional<Derived> responseTime;
     private final Derived counted;
     private final List<Claim> ofTheDevice;
@@ -87,6 +89,9 @@ public final class Guarding implements Recomputed {
         this.stops = List.copyOf(stops);
         this.instrument = instrument;
         this.rules = rules;
+        Optional<Quantity> written = safeguard.installed().distance().value();
+        required = Rounding.up(Quantity.millimetres("1")).beside(written);
+        left = Rounding.down(Quantity.millimetres("1")).beside(written);
         ResponseTime chain = new ResponseTime(about, safeguard, stops);
         responseTime = chain.overall();
         Given measured =
@@ -100,7 +105,7 @@ public final class Guarding implements Recomputed {
                 "X",
                 "difference",
                 new Difference(measured, uncertainty),
-                Rounding.down(Quantity.millimetres("1")));
+                left);
         ofTheDevice = safeguard.device().requirements(about);
         editions = editions(chain.timing());
         distance = distance();
@@ -112,7 +117,7 @@ public final class Guarding implements Recomputed {
                 "M",
                 "difference",
                 new Difference(counted, distance),
-                Rounding.down(Quantity.millimetres("1")));
+                left);
         nearest = new Derived(
                 about,
                 "nearest-position",
@@ -120,7 +125,7 @@ public final class Guarding implements Recomputed {
                 "X_min",
                 "sum",
                 Sum.of(distance, uncertainty),
-                DISTANCE);
+                required);
         longestStop = longestTime.map(longest -> longestStop(longest, chain.links()));
     }
 
@@ -165,7 +170,8 @@ public final class Guarding implements Recomputed {
         List<Derived> each =
                 editions.stream().map(under -> under.positioning().distance()).toList();
         if (each.size() == 1 && each.get(0).about().equals(about)) {
-            return each.get(0);
+            // In the unit the installed distance was measured in, so that the two can be compared at a glance.
+            return each.get(0).at(required);
         }
         return new Derived(
                 about,
@@ -176,7 +182,7 @@ public final class Guarding implements Recomputed {
                 each.isEmpty()
                         ? Withheld.noRule("S", "none of the editions in force has a rule for it")
                         : Requirement.greatest(each),
-                DISTANCE);
+                required);
     }
 
     private Optional<Derived> longestTime() {
@@ -361,6 +367,7 @@ public final class Guarding implements Recomputed {
     public List<Finding> faults() {
         List<Finding> faults = new ArrayList<>();
         editions.forEach(under -> faults.addAll(under.positioning().faults()));
+        editions.forEach(under -> withheld(under).forEach(faults::add));
         instrument
                 .flatMap(one -> one.notCalibrated(
                         tag(),
@@ -384,6 +391,20 @@ public final class Guarding implements Recomputed {
             open().forEach(under -> faults.add(notCleared(under)));
         }
         return faults;
+    }
+
+    /** What keeps an edition from a distance although all it needs is stated, unless the kind has said it of its own figures. */
+    private Stream<Finding> withheld(Under under) {
+        Set<String> said =
+                under.positioning().faults().stream().map(Finding::sentence).collect(Collectors.toSet());
+        return Requirement.withoutRuleBelow(under.positioning().distance()).stream()
+                .filter(because -> !said.contains(because))
+                .map(because -> Finding.refuses(
+                        Requirement.NO_RULE,
+                        tag(),
+                        safeguard.tag().where(),
+                        under.edition().id() + " gives no distance for `" + tag() + "`: " + because,
+                        "change what the edition has no rule for; no distance is guessed in its place"));
     }
 
     private Finding notCleared(Under under) {

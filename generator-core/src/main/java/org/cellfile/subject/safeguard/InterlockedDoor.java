@@ -64,9 +64,9 @@ public final class InterlockedDoor implements Kind {
                     "reach-through",
                     "reach through the opening door",
                     "C",
-                    around.reach().names() + ", table 4",
+                    around.reach().clause("table 4"),
                     through,
-                    Rounding.up(Quantity.millimetres("1")));
+                    Rounding.up(Quantity.millimetres("1")).beside(opening.value()));
             return around.positioning()
                     .interlockedGuard(new InterlockedGuard(around.approach(), reach, Optional.empty()))
                     .map(position -> Positioning.with(

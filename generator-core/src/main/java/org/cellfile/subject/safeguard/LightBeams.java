@@ -19,6 +19,7 @@ import org.cellfile.standard.PositioningStandard.Beams;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
 
 /** One to four separate light beams that detect a body walking through them, and no arm between them. */
 @AutoService(Kind.class)
@@ -84,17 +85,20 @@ public final class LightBeams implements Kind {
         public Optional<Positioning> position(Surroundings around) {
             List<Term> beams = new ArrayList<>();
             for (Stated<Quantity> height : heights) {
-                beams.add(new Given("h_" + (beams.size() + 1), "height of beam " + (beams.size() + 1), height));
+                String symbol = "h_" + (beams.size() + 1);
+                beams.add(
+                        ascending
+                                ? new Given(symbol, "height of beam " + (beams.size() + 1), height)
+                                : new Withheld(symbol, "the beams are out of order"));
             }
             return around.positioning()
                     .beams(new Beams(around.approach(), beams))
                     .map(position -> Positioning.of(position, List.of(), faults(around.tag(), position)));
         }
 
-        /** Beams out of order are at no listed heights either; that is not said twice. */
         private List<Finding> faults(String tag, Position position) {
             List<Finding> faults = new ArrayList<>();
-            if (ascending && !heights.isEmpty()) {
+            if (!heights.isEmpty()) {
                 for (Derived part : position.parts()) {
                     faults.addAll(Requirement.covered(
                             tag,

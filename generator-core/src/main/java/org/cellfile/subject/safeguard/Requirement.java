@@ -1,13 +1,16 @@
 package org.cellfile.subject.safeguard;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.source.Stated;
+import org.cellfile.trace.Case;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Greatest;
@@ -53,6 +56,24 @@ final class Requirement {
                 .forEach(withheld ->
                         findings.add(Finding.refuses(NO_RULE, tag, value.where(), withheld.because(), help)));
         return findings;
+    }
+
+    /** Why a value is withheld by an edition, anywhere below it, each once. */
+    static Set<String> withoutRuleBelow(Derived derived) {
+        Set<String> because = new LinkedHashSet<>();
+        List<Derived> all = new ArrayList<>(derived.below());
+        all.add(derived);
+        all.forEach(one -> withoutRuleWithin(one.expression(), because));
+        return because;
+    }
+
+    private static void withoutRuleWithin(Term term, Set<String> because) {
+        if (term instanceof Withheld withheld && withheld.noRule()) {
+            because.add(withheld.because());
+        } else if (!(term instanceof Derived)
+                && !(term instanceof Case open && open.taken().isEmpty())) {
+            term.operands().forEach(operand -> withoutRuleWithin(operand, because));
+        }
     }
 
     private static Stream<Withheld> withoutRule(Term term) {

@@ -19,6 +19,7 @@ import org.cellfile.dossier.Words;
 import org.cellfile.finding.Deviation;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding.Side;
+import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.trace.Derived;
@@ -82,6 +83,7 @@ public final class SafeguardChapters {
         Map<String, Object> data = new TreeMap<>(safeguard.device().drawing());
         data.put("tag", guarding.tag());
         data.put("zone", tags(safeguard.protects()));
+        data.put("inches", guarding.countedDistance().rounding().step().unit().equals(Unit.INCH));
         guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
         safeguard.installed().distance().value().ifPresent(value -> data.put("installed", value.coherent()));
         guarding.zones().stream()
@@ -140,6 +142,18 @@ public final class SafeguardChapters {
                         .toList());
     }
 
+    /** What the editions it rests on say besides. */
+    private static List<Block> remarks(Guarding guarding) {
+        List<Block> blocks = new ArrayList<>(Workings.remarks(guarding.derived()));
+        for (Guarding.Under under : guarding.editions()) {
+            if (!under.positioning().position().remarks().isEmpty()) {
+                blocks.add(new Paragraph(under.edition().id() + ":"));
+                blocks.add(new Block.Points(under.positioning().position().remarks()));
+            }
+        }
+        return blocks;
+    }
+
     private static Section workings(Guarding guarding, Workings workings) {
         List<Block> blocks = new ArrayList<>();
         Derived distance = guarding.separationDistance();
@@ -152,6 +166,7 @@ public final class SafeguardChapters {
                 rest.add(derived);
             }
         }
+        blocks.addAll(remarks(guarding));
         blocks.add(workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
         return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
     }

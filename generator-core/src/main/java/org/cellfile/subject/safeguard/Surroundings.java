@@ -126,6 +126,11 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
             return Requirement.greatest(known);
         }
 
+        /** The clause of what rests on a table of the only edition, or on the rules of several. */
+        public String clause(String place) {
+            return editions.size() == 1 ? names() + ", " + place : "the greatest of " + names();
+        }
+
         /** The editions, for the clause of what rests on all of them. */
         public String names() {
             return String.join(" and ", editions.stream().map(ReachStandard::id).toList());

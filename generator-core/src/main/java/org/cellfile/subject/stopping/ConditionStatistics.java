@@ -45,7 +45,7 @@ public final class ConditionStatistics implements Recomputed {
     }
 
     private List<Derived> statistics(
-            String what, String symbol, int number, Function<Run, Stated<Quantity>> reading, Rounding rounding) {
+            String what, String symbol, int number, Function<Run, Stated<Quantity>> reading, Rounding step) {
         List<Term> readings = condition.runs().stream()
                 .map(reading)
                 .<Term>map(stated -> new Given(symbol + "_i", "stopping " + what + " of each run", stated))
@@ -53,6 +53,7 @@ public final class ConditionStatistics implements Recomputed {
         if (readings.isEmpty()) {
             return List.of();
         }
+        Rounding rounding = step.beside(readings.get(0).value());
         Fixed deviations = rule.deviations();
         String clause = deviations.reference().clause().toString();
         StopStatistics statistics = new StopStatistics(readings);

@@ -42,7 +42,12 @@ public final class StopEvidence implements Recomputed {
         this.time =
                 governing("time", "t_2", clause, ConditionStatistics::time, Rounding.up(Quantity.seconds("0.0001")));
         this.distance = governing(
-                "distance", "s_2", clause, ConditionStatistics::distance, Rounding.up(Quantity.millimetres("0.1")));
+                "distance",
+                "s_2",
+                clause,
+                ConditionStatistics::distance,
+                Rounding.up(Quantity.millimetres("0.1"))
+                        .beside(test.carriedDistance().value()));
     }
 
     private Derived governing(

@@ -4,7 +4,7 @@
   <div class="sum">
     <#-- a line is left out when it would say no more than the one after it -->
     <#if block.formula != block.symbol><p class="formula">${block.symbol} = ${block.formula}</p></#if>
-    <#if block.figures?has_content && block.figures != block.formula && block.figures != block.result><p class="step">= ${block.figures}</p></#if>
+    <#if block.figures?has_content && block.figures != block.formula && block.figures != block.result><p class="${(block.formula == block.symbol)?then("formula", "step")}"><#if block.formula == block.symbol>${block.symbol} </#if>= ${block.figures}</p></#if>
     <#if block.result?has_content>
     <#if block.rounded?has_content>
     <p class="step">= ${block.result}</p>

@@ -5,21 +5,23 @@
   so that no two of them can meet whatever the figures are.
 -->
 
-<#assign floor = 250 zoneLeft = 430 zoneRight = 510>
+<#assign floor = 250 zoneLeft = 430 zoneRight = 510 inches = false>
 
 <#-- A length or place with two decimals at most. -->
 <#function n value><#return ((value * 100)?round / 100)?string("0.##")></#function>
 
-<#function mm value><#return value?string("0.###") + " mm"></#function>
+<#-- A length given in millimetres, in the unit of the drawing that was planned last. -->
+<#function mm value><#return inches?then((value / 25.4)?string("0.##") + " in", value?string("0.###") + " mm")></#function>
 
 <#--
   Where things stand.
-    data     the figures of the drawing
+    data     the figures of the drawing, lengths in millimetres; inches says that they are written in inches
     heights  every height above the floor that is drawn, in millimetres
   Returned: up (units a millimetre, upwards), required and installed (places, when given), guard (where the safeguard is
   drawn), toScale.
 -->
 <#function plan data heights>
+  <#assign inches = data.inches!false>
   <#local given = []>
   <#if data.required??><#local given = given + [data.required]></#if>
   <#if data.installed??><#local given = given + [data.installed]></#if>
