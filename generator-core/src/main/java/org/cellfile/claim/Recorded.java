@@ -43,9 +43,9 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
         return claims;
     }
 
-    /** What was recorded for a derived value. */
+    /** What was recorded for a derived value; nothing for what a thing comes to under one of several editions. */
     public Optional<Stated<Quantity>> of(Derived derived) {
-        return Optional.ofNullable(values.get(derived.name()));
+        return derived.about().equals(about) ? Optional.ofNullable(values.get(derived.name())) : Optional.empty();
     }
 
     private static boolean sameDimension(Stated<Quantity> stated, Derived derived) {
@@ -56,8 +56,9 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
 
     /** Recorded values that cannot be held against anything. */
     public List<Finding> orphans(List<Derived> derived) {
-        Map<String, Derived> byName =
-                derived.stream().collect(Collectors.toMap(Derived::name, one -> one, (a, b) -> a));
+        Map<String, Derived> byName = derived.stream()
+                .filter(one -> one.about().equals(about))
+                .collect(Collectors.toMap(Derived::name, one -> one, (a, b) -> a));
         List<Finding> findings = new ArrayList<>();
         values.forEach((name, stated) -> {
             Derived one = byName.get(name);

@@ -7,7 +7,6 @@ import static org.cellfile.standard.Iso13855Ed2010Values.MATS;
 import static org.cellfile.standard.Iso13855Ed2010Values.PARALLEL;
 import static org.cellfile.standard.Iso13855Ed2010Values.PERPENDICULAR;
 import static org.cellfile.standard.Iso13855Ed2010Values.REACHING_OVER;
-import static org.cellfile.standard.Iso13855Ed2010Values.REACH_OVER;
 import static org.cellfile.standard.Iso13855Ed2010Values.TWO_HANDS;
 import static org.cellfile.standard.Positions.distance;
 import static org.cellfile.standard.Positions.guard;
@@ -45,7 +44,26 @@ import org.cellfile.trace.Withheld;
 @AutoService(Edition.class)
 public final class Iso13855Ed2010 implements PositioningStandard {
 
-    private final Iso13855Ed2010Values values = new Iso13855Ed2010Values();
+    private final Iso13855Ed2010Values values;
+
+    /** As its values are held here. */
+    public Iso13855Ed2010() {
+        this(CopyValues.NONE);
+    }
+
+    private Iso13855Ed2010(CopyValues copy) {
+        values = new Iso13855Ed2010Values(copy);
+    }
+
+    @Override
+    public Iso13855Ed2010 reading(CopyValues copy) {
+        return new Iso13855Ed2010(copy);
+    }
+
+    @Override
+    public List<Asked> asked() {
+        return values.asked();
+    }
 
     @Override
     public String id() {
@@ -73,7 +91,7 @@ public final class Iso13855Ed2010 implements PositioningStandard {
                 "intrusion by reaching over the field",
                 "C_RO",
                 REACHING_OVER,
-                REACH_OVER.reach(at.zoneLowest(), at.zoneHighest(), field.upperEdge()));
+                values.reachOver.reach(at.zoneLowest(), at.zoneHighest(), field.upperEdge()));
         PerpendicularApproach approachThrough = approach(through, field.supplements());
         PerpendicularApproach approachOver = approach(over, field.supplements());
         Derived distanceThrough = length(

@@ -34,6 +34,11 @@ final class Positions {
         return length(at, "separation-distance", "separation distance", "S", clause, expression);
     }
 
+    /** What the separation distance is not less than, where no more is known. */
+    static Derived lowerBound(Approach at, Clause clause, Term expression) {
+        return length(at, "lower-bound", "lower bound of the separation distance", "S_low", clause, expression);
+    }
+
     /** The longest overall response time that the installed distance allows. */
     static Derived longest(Approach at, Clause clause, Term expression) {
         return new Derived(

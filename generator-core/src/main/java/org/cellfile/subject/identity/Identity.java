@@ -1,10 +1,14 @@
 package org.cellfile.subject.identity;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cellfile.read.Section;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.CopyValues;
+import org.cellfile.standard.Edition;
 import org.cellfile.standard.Standards;
 
 /** Everything about the cell as a whole. */
@@ -16,6 +20,7 @@ public record Identity(
         List<Robot> robots,
         List<ChosenEdition> editions,
         List<Confirmation> confirmations,
+        List<CopyValue> copyValues,
         Span where) {
 
     public static Identity read(Section top) {
@@ -28,13 +33,23 @@ public record Identity(
                 Section.each(top.list("robots"), Robot::read),
                 Section.each(top.list("standards"), ChosenEdition::read),
                 Section.each(top.listIfStated("confirmations"), Confirmation::read),
+                Section.each(top.listIfStated("copy-values"), CopyValue::read),
                 cell.where());
     }
 
-    /** The editions named, as rules. */
+    /** What was read in copies of the standards. */
+    private CopyValues readInCopies() {
+        return new CopyValues(copyValues.stream()
+                .flatMap(value -> value.reads(nameOf(value.by())).stream())
+                .toList());
+    }
+
+    /** The editions named, as rules, with the values that were read in copies of them. */
     public Standards standards() {
+        CopyValues copy = readInCopies();
+        Map<String, Edition> read = new HashMap<>();
         return new Standards(editions.stream()
-                .map(ChosenEdition::named)
+                .map(chosen -> chosen.named(known -> read.computeIfAbsent(known.id(), id -> known.reading(copy))))
                 .flatMap(Optional::stream)
                 .toList());
     }

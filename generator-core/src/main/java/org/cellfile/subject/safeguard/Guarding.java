@@ -46,6 +46,8 @@ public final class Guarding implements Recomputed {
     /** What an edition asks is not fully known, so that the safeguard cannot be cleared. */
     public static final FindingId NOT_CLEARED = new FindingId("safeguard.not-cleared");
 
+    private static final String BOUNDED = "only a lower bound of the separation distance is known";
+
     private static final Rounding DISTANCE = Rounding.up(Quantity.millimetres("1"));
 
     private final Safeguard safeguard;
@@ -106,7 +108,7 @@ public final class Guarding implements Recomputed {
                 "margin of the installed distance",
                 "M",
                 "difference",
-                new Difference(counted, distance),
+                bounded() ? new Withheld("M", BOUNDED) : new Difference(counted, distance),
                 Rounding.down(Quantity.millimetres("1")));
         nearest = new Derived(
                 about,
@@ -114,7 +116,7 @@ public final class Guarding implements Recomputed {
                 "nearest position still allowed, as measured",
                 "X_min",
                 "sum",
-                Sum.of(distance, uncertainty),
+                bounded() ? new Withheld("X_min", BOUNDED) : Sum.of(distance, uncertainty),
                 DISTANCE);
         longestStop = longestTime.map(longest -> longestStop(longest, chain.links()));
     }
@@ -164,9 +166,9 @@ public final class Guarding implements Recomputed {
         }
         return new Derived(
                 about,
-                "separation-distance",
-                "separation distance",
-                "S",
+                bounded() ? "lower-bound" : "separation-distance",
+                bounded() ? "lower bound of the separation distance" : "separation distance",
+                bounded() ? "S_low" : "S",
                 "the greatest of the editions in force",
                 each.isEmpty()
                         ? Withheld.noRule("S", "none of the editions in force has a rule for it")
@@ -239,7 +241,24 @@ public final class Guarding implements Recomputed {
     }
 
     public Derived separationDistance() {
+        return bounded() ? unknownDistance() : distance;
+    }
+
+    /** What the installed distance is held against: the separation distance, or the lower bound of it that is known. */
+    public Derived requiredDistance() {
         return distance;
+    }
+
+    /** Nobody's own figure for it is held against a lower bound. */
+    private Derived unknownDistance() {
+        return new Derived(
+                about,
+                "separation-distance",
+                "separation distance",
+                "S",
+                "the editions in force",
+                new Withheld("S", BOUNDED),
+                DISTANCE);
     }
 
     /** The installed distance less its uncertainty. */
@@ -273,7 +292,12 @@ public final class Guarding implements Recomputed {
 
     /** True when what is known of the editions in force is enough to clear it, and it stands far enough. */
     public boolean cleared() {
-        return tooClose().holds() && open().findAny().isEmpty();
+        return tooClose().holds() && !bounded();
+    }
+
+    /** True when of the separation distance only a lower bound is known. */
+    public boolean bounded() {
+        return open().findAny().isPresent();
     }
 
     private Stream<Under> open() {
@@ -299,6 +323,9 @@ public final class Guarding implements Recomputed {
             }
         }
         derived.add(distance);
+        if (bounded()) {
+            derived.add(unknownDistance());
+        }
         derived.add(margin);
         derived.add(nearest);
         longestTime.ifPresent(derived::add);

@@ -15,6 +15,7 @@ import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Text;
 import org.cellfile.dossier.Words;
 import org.cellfile.finding.Deviation;
 import org.cellfile.quantity.Quantity;
@@ -97,7 +98,7 @@ public final class SafeguardChapters {
         return new Drawing(
                 "kinds/" + safeguard.kind().id() + "/elevation.svg.ftl",
                 "Side view of " + guarding.tag() + " and what it protects",
-                "Side view: required distance " + Workings.shown(guarding.separationDistance()) + ", installed "
+                "Side view: required distance " + required(guarding) + ", installed "
                         + safeguard.installed().distance().characters() + ", hazard zone "
                         + tags(safeguard.protects()),
                 data);
@@ -129,16 +130,40 @@ public final class SafeguardChapters {
                         .map(guarding -> List.of(
                                 guarding.tag(),
                                 guarding.responseTime().map(Workings::shown).orElse("–"),
-                                Workings.shown(guarding.separationDistance()),
+                                required(guarding),
                                 guarding.safeguard().installed().distance().characters(),
                                 Workings.shown(guarding.margin()),
                                 guarding.longestStop().map(Workings::shown).orElse("–")))
                         .toList());
     }
 
+    private static String required(Guarding guarding) {
+        return (guarding.bounded() ? "not less than " : "") + Workings.shown(guarding.requiredDistance());
+    }
+
+    /** What an edition leaves open, and what it says besides. */
+    private static List<Block> remarks(Guarding guarding) {
+        List<Block> blocks = new ArrayList<>();
+        for (Guarding.Under under : guarding.editions()) {
+            String edition = under.edition().id();
+            under.positioning()
+                    .position()
+                    .open()
+                    .ifPresent(open -> blocks.add(new Block.Box(
+                            Block.Tone.CAUTION,
+                            "Only a lower bound under " + edition,
+                            List.of(new Paragraph(Text.capital(open.because()) + ".")))));
+            if (!under.positioning().position().remarks().isEmpty()) {
+                blocks.add(new Paragraph(edition + ":"));
+                blocks.add(new Block.Points(under.positioning().position().remarks()));
+            }
+        }
+        return blocks;
+    }
+
     private static Section workings(Guarding guarding) {
         List<Block> blocks = new ArrayList<>();
-        Derived distance = guarding.separationDistance();
+        Derived distance = guarding.requiredDistance();
         List<Derived> leadingThere = distance.below();
         List<Derived> rest = new ArrayList<>();
         for (Derived derived : guarding.derived()) {
@@ -148,6 +173,7 @@ public final class SafeguardChapters {
                 rest.add(derived);
             }
         }
+        blocks.addAll(remarks(guarding));
         blocks.add(Workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
         return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
     }
