@@ -10,6 +10,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.trace.Derived;
@@ -19,7 +20,7 @@ import org.cellfile.trace.Derived;
  *
  * @param about tag of the thing
  * @param where the section they stand in, or in which they would stand
- * @param values by the name of the derived value
+ * @param values by the name of the derived value; {@code iso-13855-2010.intrusion} where it belongs to one of several editions
  */
 public record Recorded(String about, Span where, Map<String, Stated<Quantity>> values) {
 
@@ -33,6 +34,11 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
         values = new TreeMap<>(values);
     }
 
+    /** Nothing recorded, for what is recomputed for comparison only. */
+    public static Recorded none(String about) {
+        return new Recorded(about, SourceFile.unread("").whole(), Map.of());
+    }
+
     /** The claim on each derived value that somebody recorded. */
     public List<Claim> claims(List<Derived> derived) {
         List<Claim> claims = new ArrayList<>();
@@ -43,9 +49,15 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
         return claims;
     }
 
-    /** What was recorded for a derived value; nothing for what a thing comes to under one of several editions. */
+    /** What was recorded for a derived value. */
     public Optional<Stated<Quantity>> of(Derived derived) {
-        return derived.about().equals(about) ? Optional.ofNullable(values.get(derived.name())) : Optional.empty();
+        return Optional.ofNullable(values.get(key(derived)));
+    }
+
+    /** Its name, after that of the edition where a thing is recomputed under several. */
+    private String key(Derived derived) {
+        String prefix = about + ".";
+        return derived.tag().startsWith(prefix) ? derived.tag().substring(prefix.length()) : derived.name();
     }
 
     private static boolean sameDimension(Stated<Quantity> stated, Derived derived) {
@@ -56,9 +68,7 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
 
     /** Recorded values that cannot be held against anything. */
     public List<Finding> orphans(List<Derived> derived) {
-        Map<String, Derived> byName = derived.stream()
-                .filter(one -> one.about().equals(about))
-                .collect(Collectors.toMap(Derived::name, one -> one, (a, b) -> a));
+        Map<String, Derived> byName = derived.stream().collect(Collectors.toMap(this::key, one -> one, (a, b) -> a));
         List<Finding> findings = new ArrayList<>();
         values.forEach((name, stated) -> {
             Derived one = byName.get(name);

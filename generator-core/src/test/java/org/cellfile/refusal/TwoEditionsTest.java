@@ -49,7 +49,7 @@ class TwoEditionsTest {
     }
 
     private static String shown(Guarding guarding) {
-        return guarding.requiredDistance().rounded().orElseThrow().toString();
+        return guarding.separationDistance().rounded().orElseThrow().toString();
     }
 
     /** The row of the register of a value: what it is, edition and clause, standing, who confirmed it. */

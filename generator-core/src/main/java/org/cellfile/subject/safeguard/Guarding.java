@@ -240,12 +240,8 @@ public final class Guarding implements Recomputed {
         return responseTime;
     }
 
-    public Derived separationDistance() {
-        return bounded() ? unknownDistance() : distance;
-    }
-
     /** What the installed distance is held against: the separation distance, or the lower bound of it that is known. */
-    public Derived requiredDistance() {
+    public Derived separationDistance() {
         return distance;
     }
 

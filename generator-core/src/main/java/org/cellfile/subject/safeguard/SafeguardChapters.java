@@ -81,7 +81,10 @@ public final class SafeguardChapters {
         Map<String, Object> data = new TreeMap<>(safeguard.device().drawing());
         data.put("tag", guarding.tag());
         data.put("zone", tags(safeguard.protects()));
-        guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
+        // A lower bound drawn to scale would pass for the distance itself.
+        if (!guarding.bounded()) {
+            guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
+        }
         safeguard.installed().distance().value().ifPresent(value -> data.put("installed", value.coherent()));
         guarding.zones().stream()
                 .map(zone -> zone.lowest().value())
@@ -138,7 +141,7 @@ public final class SafeguardChapters {
     }
 
     private static String required(Guarding guarding) {
-        return (guarding.bounded() ? "not less than " : "") + Workings.shown(guarding.requiredDistance());
+        return (guarding.bounded() ? "not less than " : "") + Workings.shown(guarding.separationDistance());
     }
 
     /** What an edition leaves open, and what it says besides. */
@@ -163,7 +166,7 @@ public final class SafeguardChapters {
 
     private static Section workings(Guarding guarding) {
         List<Block> blocks = new ArrayList<>();
-        Derived distance = guarding.requiredDistance();
+        Derived distance = guarding.separationDistance();
         List<Derived> leadingThere = distance.below();
         List<Derived> rest = new ArrayList<>();
         for (Derived derived : guarding.derived()) {
