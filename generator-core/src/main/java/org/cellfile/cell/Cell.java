@@ -208,7 +208,7 @@ public record Cell(
 
     /** An edition with what the cell states about its values. */
     public Edition holding(Edition edition) {
-        return edition;
+        return edition.reading(identity.readInCopies());
     }
 
     /** Everything with derived values, in the order it is printed. */

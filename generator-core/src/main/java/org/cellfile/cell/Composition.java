@@ -1,6 +1,7 @@
 package org.cellfile.cell;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
@@ -32,6 +33,9 @@ import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
 import org.cellfile.trace.Reference;
+import org.cellfile.trace.Standing.NotPublic;
+import org.cellfile.trace.Standing.Published;
+import org.cellfile.trace.Standing.ReadInCopy;
 
 /** From a cell to everything that is printed about it. */
 public final class Composition {
@@ -81,7 +85,11 @@ public final class Composition {
 
     /** Every fixed value and table the derived values rest on, and every rule in words a device was held against. */
     public static Set<Reference> references(Cell cell) {
-        Set<Reference> references = new TreeSet<>(java.util.Comparator.comparing(Reference::id));
+        Set<Reference> references = new TreeSet<>(Comparator.comparing(Reference::id)
+                // A value that depends on the safeguard stands there once for each, and a table with each standing it
+                // has.
+                .thenComparing(Reference::name)
+                .thenComparing(reference -> reference.standing().words()));
         cell.derived().values().forEach(derived -> references.addAll(derived.references()));
         cell.complementary().forEach(device -> references.addAll(device.rules()));
         return new LinkedHashSet<>(references);
@@ -111,17 +119,35 @@ public final class Composition {
                         new Paragraph(
                                 "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
                                         + " read in public; \"from memory\" means that no public source was found, and that a named"
-                                        + " person who holds the standard has to confirm it. Clause numbers are from memory"
-                                        + " throughout; the standard itself governs."),
+                                        + " person who holds the standard has to confirm it; \"read in a copy\" means that such a"
+                                        + " person stated it and it was used, with what is held here beside it; \"not publicly"
+                                        + " known\" means that only a copy can tell. Clause numbers are from memory where nobody"
+                                        + " stated them from a copy; the standard itself governs."),
                         table));
     }
 
     private static String confirmed(Reference reference, Identity identity) {
-        Optional<Confirmation> confirmation = confirmation(reference, identity);
-        return confirmation
+        if (reference.standing() instanceof ReadInCopy read) {
+            return read.by() + ", " + read.on() + ", " + read.copy();
+        }
+        if (reference.standing() instanceof NotPublic) {
+            return "asked for";
+        }
+        return confirmation(reference, identity)
                 .map(one -> identity.nameOf(one.by()) + ", " + one.on().characters() + ", "
                         + one.copy().characters())
+                .or(() -> readAlike(reference, identity))
                 .orElse(reference.fromMemory() ? "nobody yet" : "–");
+    }
+
+    /** Who read a published value in a copy: it is the same there, as another one is refused. */
+    private static Optional<String> readAlike(Reference reference, Identity identity) {
+        return identity.copyValues().stream()
+                .filter(one -> reference.standing() instanceof Published
+                        && one.value().characters().equals(reference.id()))
+                .findFirst()
+                .map(one -> identity.nameOf(one.by()) + ", " + one.on().characters() + ", "
+                        + one.copy().characters());
     }
 
     /** The confirmation of a value, if somebody gave one. */

@@ -24,7 +24,9 @@ public final class BarUnrecordedValue implements Check {
             guarding.responseTime()
                     .flatMap(derived -> missing(guarding, derived))
                     .ifPresent(findings::add);
-            missing(guarding, guarding.separationDistance()).ifPresent(findings::add);
+            if (!guarding.bounded()) {
+                missing(guarding, guarding.separationDistance()).ifPresent(findings::add);
+            }
         }
         return findings;
     }

@@ -48,6 +48,10 @@ public final class RefuseDateAfterAsOf implements Check {
                 .forEach(confirmation -> dates.put(
                         confirmation.on(),
                         "the confirmation of `" + confirmation.value().characters() + "`"));
+        cell.identity()
+                .copyValues()
+                .forEach(copy ->
+                        dates.put(copy.on(), "the reading of `" + copy.value().characters() + "` in a copy"));
         cell.zones()
                 .forEach(zone -> zone.zone()
                         .limitation()

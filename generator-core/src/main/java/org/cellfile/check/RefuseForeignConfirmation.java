@@ -14,6 +14,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.trace.Reference;
+import org.cellfile.trace.Standing.NotPublic;
 
 /** A confirmation of something that is not used, or by somebody who does not hold the standard. */
 @AutoService(Check.class)
@@ -24,7 +25,10 @@ public final class RefuseForeignConfirmation implements Check {
 
     @Override
     public List<Finding> check(Cell cell, Optional<LocalDate> today) {
-        Set<Reference> references = Composition.references(cell);
+        // What is not publicly known is not held here, and nobody can confirm it.
+        Set<Reference> references = Composition.references(cell).stream()
+                .filter(reference -> !(reference.standing() instanceof NotPublic))
+                .collect(Collectors.toSet());
         Set<String> ids = references.stream().map(Reference::id).collect(Collectors.toSet());
         // What could not be derived may be just what the confirmation is for; why it could not is told elsewhere.
         boolean incomplete = cell.derived().values().stream()

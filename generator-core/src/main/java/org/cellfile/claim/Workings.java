@@ -134,6 +134,9 @@ public final class Workings {
     }
 
     private static String brief(Derived derived, Stated<Quantity> stated) {
+        if (derived.value().isEmpty()) {
+            return stated.characters() + " (" + stated.where().position() + "), not held against anything";
+        }
         return stated.characters() + " (" + stated.where().position() + "), "
                 + (Claim.recorded(stated, derived).holds() ? "agrees" : "does not agree");
     }
@@ -143,6 +146,10 @@ public final class Workings {
         Optional<Stated<Quantity>> stated = recorded.of(derived);
         if (stated.isEmpty()) {
             return "";
+        }
+        if (derived.value().isEmpty()) {
+            return "recorded " + stated.get().characters() + " ("
+                    + stated.get().where().position() + "); there is nothing to hold it against";
         }
         boolean agrees = Claim.recorded(stated.get(), derived).holds();
         return "recorded " + stated.get().characters() + " ("

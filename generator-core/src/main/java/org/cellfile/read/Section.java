@@ -122,6 +122,13 @@ public final class Section {
         return may(key).flatMap(node -> quantity(key, node, dimension, true)).orElseGet(() -> missing(key));
     }
 
+    /** A number without a unit that must be there, above zero. */
+    public Stated<Quantity> number(String key) {
+        return due(key).flatMap(node -> scalar(key, node))
+                .flatMap(text -> WrittenQuantity.number(text, key, reading.findings()))
+                .orElseGet(() -> missing(key));
+    }
+
     /** A quantity of whatever dimension that must be there, above zero. */
     public Stated<Quantity> anyQuantity(String key) {
         return due(key).flatMap(node -> scalar(key, node))

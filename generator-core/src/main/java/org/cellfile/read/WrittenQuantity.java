@@ -130,6 +130,20 @@ final class WrittenQuantity {
                 new Quantity(new BigDecimal(text.characters()), Unit.ONE), text.where(), text.characters()));
     }
 
+    /** Reads a number above zero that has no unit; what is wrong with it is reported. */
+    static Optional<Stated<Quantity>> number(Stated<String> text, String key, Findings findings) {
+        String characters = text.characters();
+        if (!characters.matches("\\d{1,12}(\\.\\d{1,12})?") || new BigDecimal(characters).signum() == 0) {
+            return refuse(
+                    findings,
+                    NOT_A_NUMBER,
+                    text,
+                    "`" + key + "` is `" + characters + "`, and a number above zero without a unit is due",
+                    "write digits and a point for the decimals, as in 1.5");
+        }
+        return Optional.of(new Written<>(new Quantity(new BigDecimal(characters), Unit.ONE), text.where(), characters));
+    }
+
     private static String units(Optional<Dimension> due) {
         List<Unit> units = due.map(Unit::written).orElseGet(() -> List.of(Unit.MILLIMETRE, Unit.SECOND, Unit.KILOGRAM));
         return units.stream().map(Unit::symbol).collect(Collectors.joining("`, `", "`", "`"));

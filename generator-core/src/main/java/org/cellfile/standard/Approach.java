@@ -10,4 +10,11 @@ import org.cellfile.trace.Term;
  * @param zoneHighest their highest point, in mm
  * @param installed distance that counts: the measured one less its uncertainty, in mm
  */
-public record Approach(String tag, Timing timing, Term zoneLowest, Term zoneHighest, Term installed) {}
+public record Approach(String tag, Timing timing, Term zoneLowest, Term zoneHighest, Term installed) {
+
+    /** Tag of the safeguard itself: no tag holds a point, and a recomputation puts the edition behind one. */
+    String safeguard() {
+        int point = tag.indexOf('.');
+        return point < 0 ? tag : tag.substring(0, point);
+    }
+}

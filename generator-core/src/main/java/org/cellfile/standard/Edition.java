@@ -1,5 +1,6 @@
 package org.cellfile.standard;
 
+import java.util.List;
 import java.util.Optional;
 
 /** One year of one standard, or of a regulation. Each edition is a class of its own, found through the service index. */
@@ -14,6 +15,16 @@ public interface Edition {
     /** What a reader of every value that rests on it has to know, as a sentence. */
     default Optional<String> remark() {
         return Optional.empty();
+    }
+
+    /** The same edition with the values that were read in copies of it; itself where it has no use for them. */
+    default Edition reading(CopyValues values) {
+        return this;
+    }
+
+    /** What can be told it from a copy. */
+    default List<Asked> asked() {
+        return List.of();
     }
 
     /** Its id as part of a tag, for example {@code iso-13855-2010}. */

@@ -4,6 +4,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
+import java.util.stream.Stream;
 
 /** Every edition this program knows, sorted by id. */
 public final class Editions {
@@ -22,6 +23,20 @@ public final class Editions {
 
     public static List<String> ids() {
         return KNOWN.stream().map(Edition::id).toList();
+    }
+
+    /** What an edition can be told from a copy under an id; empty when none has such an id. */
+    public static Optional<Asked> asked(String id) {
+        return asked().filter(one -> one.reference().id().equals(id)).findFirst();
+    }
+
+    /** The ids of all that can be told from copies. */
+    public static List<String> askedIds() {
+        return asked().map(one -> one.reference().id()).toList();
+    }
+
+    private static Stream<Asked> asked() {
+        return KNOWN.stream().flatMap(edition -> edition.asked().stream());
     }
 
     /** Those of one subject. */

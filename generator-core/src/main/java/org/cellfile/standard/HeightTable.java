@@ -7,10 +7,17 @@ import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Unit;
+import org.cellfile.standard.Asked.Form;
+import org.cellfile.standard.CopyValues.Read;
 import org.cellfile.trace.Formula;
 import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Reference;
@@ -31,14 +38,16 @@ final class HeightTable {
     private final Reference reference;
     private final List<BigDecimal> columns;
     private final List<Row> rows;
+    private final CopyValues copy;
 
     private record Row(BigDecimal height, List<BigDecimal> cells) {}
 
-    private HeightTable(String symbol, Reference reference, List<BigDecimal> columns, List<Row> rows) {
+    private HeightTable(String symbol, Reference reference, List<BigDecimal> columns, List<Row> rows, CopyValues copy) {
         this.symbol = symbol;
         this.reference = reference;
         this.columns = columns;
         this.rows = rows;
+        this.copy = copy;
     }
 
     /** Reads the resource beside this class. */
@@ -50,7 +59,42 @@ final class HeightTable {
                 .map(line -> new Row(new BigDecimal(line.get(0)), numbers(line)))
                 .sorted((a, b) -> a.height.compareTo(b.height))
                 .toList();
-        return new HeightTable(symbol, reference, columns, rows);
+        return new HeightTable(symbol, reference, columns, rows, CopyValues.NONE);
+    }
+
+    /** The same with cells that were read in copies in place of those held here from memory. */
+    HeightTable reading(CopyValues values) {
+        return reference.fromMemory() ? new HeightTable(symbol, reference, columns, rows, values) : this;
+    }
+
+    /** What a copy can tell of it: every cell. */
+    Asked asked() {
+        Map<CopyKey, Quantity> cells = new HashMap<>();
+        for (Row row : rows) {
+            for (int column = 0; column < columns.size(); column++) {
+                cells.put(key(row, column), millimetres(row.cells.get(column)));
+            }
+        }
+        return new Asked(reference, Dimension.LENGTH, Set.of(Form.HEIGHTS), cells);
+    }
+
+    private CopyKey key(Row row, int column) {
+        return new CopyKey.Heights(millimetres(row.height), millimetres(columns.get(column)));
+    }
+
+    private static Quantity millimetres(BigDecimal number) {
+        return new Quantity(number, Unit.MILLIMETRE);
+    }
+
+    /** A cell as it counts: as it was read in a copy, or as it is held here. */
+    private record Cell(Row row, Quantity ours, Optional<Read> theirs) {
+        Quantity value() {
+            return theirs.map(Read::is).orElse(ours);
+        }
+    }
+
+    private Cell cell(Row row, int column) {
+        return new Cell(row, millimetres(row.cells.get(column)), copy.of(reference.id(), key(row, column)));
     }
 
     /** The lines of a table resource that are not remarks, in cells. */
@@ -101,17 +145,29 @@ final class HeightTable {
         while (last - 1 >= first && rows.get(last - 1).height.compareTo(to) >= 0) {
             last--;
         }
-        Row greatest = rows.get(first);
-        for (Row row : rows.subList(first, last + 1)) {
-            if (row.cells.get(column).compareTo(greatest.cells.get(column)) > 0) {
-                greatest = row;
+        int taken = column;
+        List<Cell> cells = rows.subList(first, last + 1).stream()
+                .map(row -> cell(row, taken))
+                .toList();
+        Cell greatest = cells.get(0);
+        for (Cell cell : cells) {
+            if (cell.value().compareTo(greatest.value()) > 0) {
+                greatest = cell;
             }
         }
-        Quantity cell = new Quantity(greatest.cells.get(column), Unit.MILLIMETRE);
-        String taken = symbol + " is the greatest cell of the rows " + rows.get(first).height + " mm to "
+        String how = symbol + " is the greatest cell of the rows " + rows.get(first).height + " mm to "
                 + rows.get(last).height + " mm (hazard from " + Formula.shown(lowest) + " to " + Formula.shown(highest)
                 + ") in the column " + columns.get(column) + " mm (edge at " + Formula.shown(edge) + "): row "
-                + greatest.height + " mm";
-        return new Lookup(symbol, cell, reference, List.of(lowest, highest, edge), taken);
+                + greatest.row.height + " mm";
+        return new Lookup(symbol, greatest.value(), standing(greatest, cells), List.of(lowest, highest, edge), how);
+    }
+
+    /** The greatest cell was read in a copy only if those it was compared with were, too. */
+    private Reference standing(Cell greatest, List<Cell> compared) {
+        boolean all = compared.stream().allMatch(cell -> cell.theirs.isPresent());
+        return greatest.theirs
+                .filter(read -> all)
+                .map(read -> read.reference(reference, CopyValues.beside(greatest.ours, read.is())))
+                .orElse(reference);
     }
 }

@@ -8,7 +8,7 @@ import org.cellfile.trace.Derived;
 /**
  * What an edition asks of the position of a safeguard.
  *
- * @param distance the separation distance, in mm
+ * @param distance the separation distance, or what it is not less than while something is {@code open}, in mm
  * @param longestTime the longest overall response time the installed distance allows, in s; empty where no time counts
  * @param parts what these rest on, in the order to be read
  * @param limits bounds on figures of the device, by name; only those that the edition has and that apply to it

@@ -124,6 +124,8 @@ public final class Derived implements Term {
             references.add(fixed.reference());
         } else if (term instanceof Lookup lookup) {
             references.add(lookup.reference());
+        } else if (term instanceof NotPublic unknown) {
+            references.add(unknown.reference());
         } else if (term instanceof Case branches) {
             for (Case.Branch branch : branches.branches()) {
                 collect(branch.condition().left(), references, seen);

@@ -18,6 +18,9 @@ public record Drawing(Derived derived, Formula formula) {
 
     /** Where a fixed value comes from: clause and standing. */
     public static String origin(Reference reference) {
+        if (reference.standing() instanceof Standing.ReadInCopy read) {
+            return reference.clause() + " (read in a copy, " + read.place() + ")";
+        }
         return reference.clause() + (reference.fromMemory() ? " (from memory)" : "");
     }
 

@@ -29,4 +29,28 @@ public sealed interface Standing {
             return remark.isEmpty() ? "from memory" : "from memory; " + remark;
         }
     }
+
+    /**
+     * Read in a copy of the standard by a named person; it counts as confirmed.
+     *
+     * @param by name of the person
+     * @param on the day
+     * @param copy which copy
+     * @param place where that is stated
+     * @param here what is held here in its place, and the difference
+     */
+    record ReadInCopy(String by, String on, String copy, String place, String here) implements Standing {
+        @Override
+        public String words() {
+            return "read in a copy (" + copy + ") by " + by + " on " + on + ", stated at " + place + "; " + here;
+        }
+    }
+
+    /** Not publicly known; only a copy of the standard can tell. */
+    record NotPublic() implements Standing {
+        @Override
+        public String words() {
+            return "not publicly known; asked for under `copy-values`";
+        }
+    }
 }

@@ -22,6 +22,7 @@ public sealed interface Term
                 Case,
                 Lookup,
                 Withheld,
+                NotPublic,
                 Derived {
 
     /** The value; empty when something it needs was not stated or could not be derived. */

@@ -3,11 +3,13 @@ package org.cellfile.subject.identity;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
 import org.cellfile.standard.Standards.Named;
 
@@ -56,9 +58,14 @@ public record ChosenEdition(
         return use.value().filter(COMPARISON::equals).isEmpty();
     }
 
-    /** As rules; empty when its rules are not known. */
-    Optional<Named> named() {
+    /**
+     * As rules; empty when its rules are not known.
+     *
+     * @param reading puts what was read in copies into the rules
+     */
+    Optional<Named> named(UnaryOperator<Edition> reading) {
         return Editions.of(edition.characters())
+                .map(reading)
                 .map(known -> new Named(
                         known,
                         inForce(),

@@ -1,13 +1,22 @@
 package org.cellfile.subject.identity;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cellfile.read.Section;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.CopyValues;
+import org.cellfile.standard.Edition;
 import org.cellfile.standard.Standards;
 
-/** Everything about the cell as a whole. */
+/**
+ * Everything about the cell as a whole.
+ *
+ * @param readInCopies what was read in copies of the standards, as the editions ask for it
+ * @param standards the editions named, as rules, with the values that were read in copies of them
+ */
 public record Identity(
         CellFacts facts,
         List<Revision> revisions,
@@ -16,31 +25,49 @@ public record Identity(
         List<Robot> robots,
         List<ChosenEdition> editions,
         List<Confirmation> confirmations,
+        List<CopyValue> copyValues,
+        CopyValues readInCopies,
+        Standards standards,
         Span where) {
 
     public static Identity read(Section top) {
         Section cell = top.section("cell");
+        List<Person> people = Section.each(top.list("people"), Person::read);
+        List<CopyValue> copyValues = Section.each(top.listIfStated("copy-values"), CopyValue::read);
+        CopyValues readInCopies = new CopyValues(copyValues.stream()
+                .flatMap(value -> value.reads(nameOf(people, value.by())).stream())
+                .toList());
+        List<ChosenEdition> editions = Section.each(top.list("standards"), ChosenEdition::read);
         return new Identity(
                 CellFacts.read(cell),
                 Section.each(top.list("revisions"), Revision::read),
-                Section.each(top.list("people"), Person::read),
+                people,
                 Section.each(top.list("instruments"), Instrument::read),
                 Section.each(top.list("robots"), Robot::read),
-                Section.each(top.list("standards"), ChosenEdition::read),
+                editions,
                 Section.each(top.listIfStated("confirmations"), Confirmation::read),
+                copyValues,
+                readInCopies,
+                standards(editions, readInCopies),
                 cell.where());
     }
 
-    /** The editions named, as rules. */
-    public Standards standards() {
+    /** The editions named, as rules, with the values that were read in copies of them. */
+    private static Standards standards(List<ChosenEdition> editions, CopyValues readInCopies) {
+        Map<String, Edition> read = new HashMap<>();
         return new Standards(editions.stream()
-                .map(ChosenEdition::named)
+                .map(chosen ->
+                        chosen.named(known -> read.computeIfAbsent(known.id(), id -> known.reading(readInCopies))))
                 .flatMap(Optional::stream)
                 .toList());
     }
 
     /** The person with that tag. */
     public Optional<Person> person(Stated<String> tag) {
+        return person(people, tag);
+    }
+
+    private static Optional<Person> person(List<Person> people, Stated<String> tag) {
         return people.stream()
                 .filter(person -> person.tag().value().equals(tag.value()))
                 .findFirst();
@@ -48,7 +75,11 @@ public record Identity(
 
     /** The name of the person with that tag, or the tag when there is none. */
     public String nameOf(Stated<String> tag) {
-        return person(tag).map(person -> person.name().characters()).orElse(tag.characters());
+        return nameOf(people, tag);
+    }
+
+    private static String nameOf(List<Person> people, Stated<String> tag) {
+        return person(people, tag).map(person -> person.name().characters()).orElse(tag.characters());
     }
 
     /** The instrument with that tag. */

@@ -49,6 +49,8 @@ public final class Guarding implements Recomputed {
     /** What an edition asks is not fully known, so that the safeguard cannot be cleared. */
     public static final FindingId NOT_CLEARED = new FindingId("safeguard.not-cleared");
 
+    private static final String BOUNDED = "only a lower bound of the separation distance is known";
+
     private final Safeguard safeguard;
     private final String about;
     private final List<Zone> zones;
@@ -116,7 +118,7 @@ public final class Guarding implements Recomputed {
                 "margin of the installed distance",
                 "M",
                 "difference",
-                new Difference(counted, distance),
+                bounded() ? new Withheld("M", BOUNDED) : new Difference(counted, distance),
                 left);
         nearest = new Derived(
                 about,
@@ -124,7 +126,7 @@ public final class Guarding implements Recomputed {
                 "nearest position still allowed, as measured",
                 "X_min",
                 "sum",
-                Sum.of(distance, uncertainty),
+                bounded() ? new Withheld("X_min", BOUNDED) : Sum.of(distance, uncertainty),
                 required);
         longestStop = longestTime.map(longest -> longestStop(longest, chain.links()));
     }
@@ -175,9 +177,9 @@ public final class Guarding implements Recomputed {
         }
         return new Derived(
                 about,
-                "separation-distance",
-                "separation distance",
-                "S",
+                bounded() ? "lower-bound" : "separation-distance",
+                bounded() ? "lower bound of the separation distance" : "separation distance",
+                bounded() ? "S_low" : "S",
                 "the greatest of the editions in force",
                 each.isEmpty()
                         ? Withheld.noRule("S", "none of the editions in force has a rule for it")
@@ -269,8 +271,21 @@ public final class Guarding implements Recomputed {
         return responseTime;
     }
 
+    /** What the installed distance is held against: the separation distance, or the lower bound of it that is known. */
     public Derived separationDistance() {
         return distance;
+    }
+
+    /** Nobody's own figure for it is held against a lower bound. */
+    private Derived unknownDistance() {
+        return new Derived(
+                about,
+                "separation-distance",
+                "separation distance",
+                "S",
+                "the editions in force",
+                new Withheld("S", BOUNDED),
+                required);
     }
 
     /** The installed distance less its uncertainty. */
@@ -304,7 +319,12 @@ public final class Guarding implements Recomputed {
 
     /** True when what is known of the editions in force is enough to clear it, and it stands far enough. */
     public boolean cleared() {
-        return tooClose().holds() && open().findAny().isEmpty();
+        return tooClose().holds() && !bounded();
+    }
+
+    /** True when of the separation distance only a lower bound is known. */
+    public boolean bounded() {
+        return open().findAny().isPresent();
     }
 
     private Stream<Under> open() {
@@ -331,6 +351,9 @@ public final class Guarding implements Recomputed {
             }
         }
         derived.add(distance);
+        if (bounded()) {
+            derived.add(unknownDistance());
+        }
         derived.add(margin);
         derived.add(nearest);
         longestTime.ifPresent(derived::add);

@@ -96,10 +96,9 @@ public final class OtherEditionsChapter {
         return row.lowerBound() ? "at least " + shown : shown;
     }
 
-    /** The margin under the other edition, where its distance is known. */
+    /** The margin under the other edition; not known where only a lower bound of its distance is. */
     public static String margin(OtherEdition row) {
-        String shown = Workings.shown(row.under().margin());
-        return row.lowerBound() ? "at most " + shown : shown;
+        return Workings.shown(row.under().margin());
     }
 
     /** How much more the other edition asks. */

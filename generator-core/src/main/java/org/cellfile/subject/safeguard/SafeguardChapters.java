@@ -15,6 +15,7 @@ import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Text;
 import org.cellfile.dossier.Words;
 import org.cellfile.finding.Deviation;
 import org.cellfile.quantity.Quantity;
@@ -84,7 +85,10 @@ public final class SafeguardChapters {
         data.put("tag", guarding.tag());
         data.put("zone", tags(safeguard.protects()));
         data.put("inches", guarding.countedDistance().rounding().step().unit().equals(Unit.INCH));
-        guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
+        // A lower bound drawn to scale would pass for the distance itself.
+        if (!guarding.bounded()) {
+            guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
+        }
         safeguard.installed().distance().value().ifPresent(value -> data.put("installed", value.coherent()));
         guarding.zones().stream()
                 .map(zone -> zone.lowest().value())
@@ -101,7 +105,7 @@ public final class SafeguardChapters {
         return new Drawing(
                 "kinds/" + safeguard.kind().id() + "/elevation.svg.ftl",
                 "Side view of " + guarding.tag() + " and what it protects",
-                "Side view: required distance " + Workings.shown(guarding.separationDistance()) + ", installed "
+                "Side view: required distance " + required(guarding, new Workings(false)) + ", installed "
                         + safeguard.installed().distance().characters() + ", hazard zone "
                         + tags(safeguard.protects()),
                 data);
@@ -133,8 +137,7 @@ public final class SafeguardChapters {
                         .map(guarding -> List.of(
                                 guarding.tag(),
                                 guarding.responseTime().map(Workings::shown).orElse("–"),
-                                (guarding.strict() ? "more than " : "")
-                                        + workings.inUnits(guarding.separationDistance()),
+                                required(guarding, workings),
                                 workings.inUnits(
                                         guarding.safeguard().installed().distance(), Side.DOWN),
                                 workings.inUnits(guarding.countedDistance()),
@@ -142,12 +145,25 @@ public final class SafeguardChapters {
                         .toList());
     }
 
-    /** What the editions it rests on say besides. */
+    private static String required(Guarding guarding, Workings workings) {
+        String how = guarding.strict() ? "more than " : "";
+        return (guarding.bounded() ? "not less than " : how) + workings.inUnits(guarding.separationDistance());
+    }
+
+    /** What the editions it rests on leave open, and what they say besides. */
     private static List<Block> remarks(Guarding guarding) {
         List<Block> blocks = new ArrayList<>(Workings.remarks(guarding.derived()));
         for (Guarding.Under under : guarding.editions()) {
+            String edition = under.edition().id();
+            under.positioning()
+                    .position()
+                    .open()
+                    .ifPresent(open -> blocks.add(new Block.Box(
+                            Block.Tone.CAUTION,
+                            "Only a lower bound under " + edition,
+                            List.of(new Paragraph(Text.capital(open.because()) + ".")))));
             if (!under.positioning().position().remarks().isEmpty()) {
-                blocks.add(new Paragraph(under.edition().id() + ":"));
+                blocks.add(new Paragraph(edition + ":"));
                 blocks.add(new Block.Points(under.positioning().position().remarks()));
             }
         }

@@ -1,0 +1,158 @@
+package org.cellfile.refusal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import org.cellfile.FolderWorld;
+import org.cellfile.Generator;
+import org.cellfile.cell.Cell;
+import org.cellfile.cell.Composition;
+import org.cellfile.dossier.Block.Table;
+import org.cellfile.finding.FindingText;
+import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.verdict.Verdict;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Cells under more than one edition, and with values from a copy; each begins as a case of the refusals. */
+class TwoEditionsTest {
+
+    private static final String CONFIRMED =
+            "  - {value: iso-13855-2024.approach-speed-arm, by: ilse, on: 2026-10-02, copy: licensed copy of Fennimoor}\n";
+
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    private Path folder;
+
+    private Cell laidOver(String files) throws IOException {
+        BaseCell.overlay(BaseCell.REFUSALS.resolve(files), folder);
+        return cell();
+    }
+
+    private Cell cell() {
+        return new Generator().check(new FolderWorld(folder, DAY)).cell().orElseThrow();
+    }
+
+    private static Guarding safeguard(Cell cell, String tag) {
+        return cell.safeguards().stream()
+                .filter(one -> one.tag().equals(tag))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static String shown(Guarding guarding) {
+        return guarding.separationDistance().rounded().orElseThrow().toString();
+    }
+
+    /** The row of the register of a value: what it is, edition and clause, standing, who confirmed it. */
+    private static List<List<String>> register(Cell cell, String id) {
+        return Composition.compose(cell).chapters().stream()
+                .filter(chapter -> chapter.id().equals("register"))
+                .flatMap(chapter -> chapter.blocks().stream())
+                .filter(Table.class::isInstance)
+                .flatMap(table -> ((Table) table).rows().stream())
+                .filter(row -> row.get(0).equals(id))
+                .map(row -> row.subList(1, row.size()))
+                .toList();
+    }
+
+    @Test
+    void anEditionForOneSafeguardLeavesTheOthersAlone() throws IOException {
+        Cell cell = laidOver("installed.too-close/one-hundred-and-twenty-more");
+
+        assertThat(shown(safeguard(cell, "scanner"))).isEqualTo("1748 mm");
+        assertThat(shown(safeguard(cell, "curtain"))).isEqualTo("931 mm");
+        assertThat(safeguard(cell, "curtain").bounded()).isFalse();
+    }
+
+    /** The scanner has 1748 mm against 1628 mm; of the curtain 2010 asks for more than what is known of 2024. */
+    @Test
+    void ofTwoEditionsForAllTheGreaterGoverns() throws IOException {
+        Cell cell = laidOver("safeguard.not-cleared/two-editions-for-all");
+        Map<String, String> required =
+                cell.safeguards().stream().collect(Collectors.toMap(Guarding::tag, TwoEditionsTest::shown));
+
+        assertThat(required)
+                .containsEntry("scanner", "1748 mm")
+                .containsEntry("curtain", "931 mm")
+                .containsEntry("door", "468 mm");
+        assertThat(safeguard(cell, "scanner").editions()).hasSize(2);
+        assertThat(safeguard(cell, "curtain").bounded()).isTrue();
+        assertThat(safeguard(cell, "curtain").margin().value()).isEmpty();
+        assertThat(safeguard(cell, "curtain").nearestPosition().value()).isEmpty();
+        assertThat(safeguard(cell, "curtain").longestTimeAllowed().orElseThrow().value())
+                .isEmpty();
+        assertThat(safeguard(cell, "curtain").cleared()).isFalse();
+        assertThat(safeguard(cell, "scanner").cleared()).isTrue();
+    }
+
+    @Test
+    void anEditionForComparisonChangesNothing() throws IOException {
+        BaseCell.copyTo(folder);
+        BaseCell.change(
+                folder,
+                "standards.yaml",
+                "standards:\n",
+                "standards:\n  - {edition: \"ISO 13855:2024\", applied-to: the next revision, use: comparison}\n");
+
+        assertThat(BaseCell.printed(BaseCell.check(folder))).startsWith("nothing found; ");
+        assertThat(shown(safeguard(cell(), "scanner"))).isEqualTo("1628 mm");
+    }
+
+    @Test
+    void withThreeValuesFromACopyACurtainIsCleared() throws IOException {
+        laidOver("standard.unconfirmed/complete-but-from-memory");
+        BaseCell.change(folder, "standards.yaml", "\ncopy-values:", CONFIRMED + "\ncopy-values:");
+        Verdict verdict = BaseCell.check(folder);
+        Cell cell = cell();
+
+        assertThat(FindingText.count(verdict.findings())).isEqualTo("nothing found");
+        assertThat(verdict.word()).isEqualTo("releasable");
+        assertThat(safeguard(cell, "curtain").cleared()).isTrue();
+        assertThat(register(cell, "iso-13855-2024.reach-over"))
+                .containsExactly(List.of(
+                        "how far one reaches over, D_DO for `curtain`",
+                        "ISO 13855:2024, 6.2",
+                        "read in a copy (licensed copy of Fennimoor) by I. Lorne on 2026-10-02, stated at standards.yaml:25:13;"
+                                + " not publicly known",
+                        "I. Lorne, 2026-10-02, licensed copy of Fennimoor"));
+        assertThat(register(cell, "iso-13855-2024.approach-speed-walking")
+                        .get(0)
+                        .get(2))
+                .endsWith("here from memory 1600 mm/s, theirs is 50 mm/s more");
+    }
+
+    @Test
+    void theRegisterSaysWhatIsAskedFor() throws IOException {
+        Cell cell = laidOver("safeguard.not-cleared/curtain-far-away");
+
+        assertThat(register(cell, "iso-13855-2024.reach-under"))
+                .containsExactly(List.of(
+                        "how far one reaches under, D_DU",
+                        "ISO 13855:2024, cl. 6.2",
+                        "not publicly known; asked for under `copy-values`",
+                        "asked for"));
+    }
+
+    /** A published value that a copy agrees with stands as confirmed, from the standing it had. */
+    @Test
+    void aPublishedValueThatWasReadAlikeIsConfirmed() throws IOException {
+        laidOver("standard.contradicts-published/intrusion-along-the-plane");
+        BaseCell.change(folder, "standards.yaml", "is: 1250 mm", "is: 1.2 m");
+
+        assertThat(BaseCell.printed(BaseCell.check(folder))).startsWith("nothing found; ");
+        assertThat(register(cell(), "iso-13855-2010.parallel-intrusion").get(0))
+                .endsWith("I. Lorne, 2026-10-02, licensed copy of Fennimoor")
+                .element(2)
+                .asString()
+                .startsWith("published: ");
+    }
+}
