@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.cellfile.dossier.Block.Fact;
+import org.cellfile.source.Stated;
 
 /** What only one kind of safeguard has, and how its position is derived. */
 public interface Device {
@@ -13,6 +14,17 @@ public interface Device {
 
     /** What an edition asks of its position; empty when the edition has no rule for such a safeguard. */
     Optional<Positioning> position(Surroundings surroundings);
+
+    /** Tags of other safeguards that cover what it leaves open. */
+    default List<Stated<String>> coveredBy() {
+        return List.of();
+    }
+
+    /** What to do when it stands too close. */
+    default String whenTooClose() {
+        return "move the safeguard away from the hazard zone, or shorten the stop and measure it again; until then a named"
+                + " person may state a deviation";
+    }
 
     /** Figures for the drawing of its kind, in mm, by name. */
     Map<String, Object> drawing();
