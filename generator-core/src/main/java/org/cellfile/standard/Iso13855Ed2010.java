@@ -218,7 +218,7 @@ public final class Iso13855Ed2010 implements PositioningStandard {
             TWO_HAND_MANUALS);
 
     private static final Fixed RIGHT_ANGLE = new Fixed(
-            "β",
+            "β_min",
             Quantity.of("30", Unit.DEGREE),
             reference(
                     "least-right-angle",

@@ -53,7 +53,7 @@ record FenceEnd(Stated<String> name, Stated<Quantity> distance, Stated<Quantity>
         Derived needed = new Derived(
                 around.tag(),
                 "reach-around-" + number,
-                "reach around the end `" + name.characters() + "`",
+                "reach around an end (" + name.characters() + ")",
                 "s_a" + number,
                 around.reach().names() + ", table 3",
                 reach,

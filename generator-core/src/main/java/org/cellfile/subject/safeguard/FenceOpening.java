@@ -91,7 +91,7 @@ record FenceOpening(
         Derived needed = new Derived(
                 around.tag(),
                 "reach-opening-" + number,
-                "reach through the opening `" + name.characters() + "`",
+                "reach through an opening (" + name.characters() + ")",
                 "s_" + number,
                 around.reach().names() + ", tables 4 and 7",
                 reach,

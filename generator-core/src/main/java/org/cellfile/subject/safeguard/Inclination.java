@@ -62,7 +62,7 @@ record Inclination(Stated<Quantity> angle, Stated<Quantity> height) {
                         tag,
                         "least-right-angle",
                         leastRightAngle.reference().name(),
-                        "β_min",
+                        leastRightAngle.symbol(),
                         clause,
                         leastRightAngle,
                         DEGREES),
