@@ -44,9 +44,11 @@ class DrawingLabelsTest {
             for (String figure : List.of("required", "installed", "zoneHighest", "zoneLowest")) {
                 maybe(data, figure, millimetres());
             }
-            for (String figure : List.of("upperEdge", "lowerEdge", "fieldHeight", "opening", "height", "gapBelow")) {
+            for (String figure :
+                    List.of("upperEdge", "lowerEdge", "farHeight", "fieldHeight", "opening", "height", "gapBelow")) {
                 maybe(data, figure, millimetres());
             }
+            maybe(data, "angle", BigDecimal.valueOf(random.nextInt(901), 1));
             assertApart("kinds/" + kind + "/elevation.svg.ftl", data);
         }
     }
