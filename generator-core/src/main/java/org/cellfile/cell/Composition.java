@@ -165,10 +165,10 @@ public final class Composition {
                         new Paragraph("The following is not recomputed here and has to be settled elsewhere:"),
                         new Points(List.of(
                                 "the risk assessment, the performance levels of the safety functions and the residual risks",
-                                "reaching or passing under a field or through the gap below a fence, standing behind a field, and ways around the"
-                                        + " ends of a safeguard",
-                                "fields approached at an angle other than along their plane or at a right angle to it",
-                                "blanking, muting and fields that are switched",
+                                "reaching under a field, passing around the side of one, and the measures named against passing below or"
+                                        + " standing behind it",
+                                "that an opening in a guard is covered on all sides by the safeguard named for it",
+                                "muting and fields that are switched",
                                 "gaps in which somebody can be crushed and that are not listed as clearances, gaps between two moving parts,"
                                         + " and the measures named in place of a gap",
                                 "other modes than automatic, except the limit of manual reduced speed",

@@ -88,8 +88,9 @@ public record Claim(
                 + "` is " + stated.characters()
                 + uncertainty
                         .filter(doubt -> !doubt.zero())
-                        .flatMap(doubt -> stated.value().map(this::counted))
-                        .map(counted -> " and counts as " + counted.plain() + " for its uncertainty")
+                        .flatMap(doubt -> stated.value())
+                        .map(written -> " and counts as "
+                                + counted(written).in(written.unit()).plain() + " for its uncertainty")
                         .orElse("");
         return switch (relation) {
             case EQUAL_TO -> subject + ", the derived one " + derivedValue;

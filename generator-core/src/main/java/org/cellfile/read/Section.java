@@ -1,5 +1,6 @@
 package org.cellfile.read;
 
+import java.math.BigDecimal;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -17,6 +18,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Unit;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.source.Stated.Missing;
@@ -134,6 +136,23 @@ public final class Section {
         return due(key).flatMap(node -> scalar(key, node))
                 .flatMap(text -> WrittenQuantity.read(text, key, Optional.empty(), false, reading.findings()))
                 .orElseGet(() -> missing(key));
+    }
+
+    /** A whole number above zero without a unit that may be left out. */
+    public Stated<Quantity> countIfStated(String key) {
+        Stated<String> text = textIfStated(key);
+        if (text.value().isEmpty()) {
+            return missing(key);
+        }
+        if (!text.characters().matches("[1-9]\\d{0,11}")) {
+            refuse(
+                    WrittenQuantity.NOT_A_NUMBER,
+                    text.where(),
+                    "`" + key + "` is `" + text.characters() + "`, which is not a whole number above zero",
+                    "write digits only, as in 1000");
+            return missing(key);
+        }
+        return text.map(digits -> new Quantity(new BigDecimal(digits), Unit.ONE));
     }
 
     /** Quantities of any dimension under names that are not known yet; one that cannot be read is missing, and its name is kept. */

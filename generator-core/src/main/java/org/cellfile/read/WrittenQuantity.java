@@ -34,6 +34,7 @@ final class WrittenQuantity {
             Dimension.TIME, Quantity.seconds("60"),
             Dimension.SPEED, Quantity.of("20000", Unit.MILLIMETRE_PER_SECOND),
             Dimension.MASS, Quantity.of("20000", Unit.KILOGRAM),
+            Dimension.ANGLE, Quantity.of("90", Unit.DEGREE),
             Dimension.NONE, Quantity.of("1000", Unit.PERCENT));
 
     private WrittenQuantity() {}
@@ -158,6 +159,9 @@ final class WrittenQuantity {
         }
         if (dimension.equals(Dimension.MASS)) {
             return "38 kg";
+        }
+        if (dimension.equals(Dimension.ANGLE)) {
+            return "25 °";
         }
         return dimension.equals(Dimension.NONE) ? "100 %" : "850 mm";
     }

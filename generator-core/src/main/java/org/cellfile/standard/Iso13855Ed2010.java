@@ -218,7 +218,9 @@ public final class Iso13855Ed2010 implements PositioningStandard {
                 "intrusion over the mat",
                 "C",
                 MATS,
-                new Difference(values.matReach, new Product(values.stepFactor, mat.step())));
+                Greatest.of(
+                        new Difference(values.matReach, new Product(values.stepFactor, mat.step())),
+                        values.noIntrusion));
         Derived width = limit(at, "least-width", values.matWidth, Rounding.Side.UP);
         return Optional.of(walking(at, MATS, values.walkingSpeed, intrusion, List.of(), List.of(width)));
     }

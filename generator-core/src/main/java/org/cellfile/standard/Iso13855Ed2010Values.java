@@ -127,8 +127,8 @@ final class Iso13855Ed2010Values extends FixedValues {
                     + " Rockwell SafeShield hardware manual, p. 22"));
 
     private static final Standing BEAM_MANUALS = new Published(
-            "Datalogic general catalogue, p. 383; Leuze Safety at Work handbook, multiple beam devices; the single-beam units of"
-                    + " a third maker agree");
+            "Datalogic general catalogue, p. 383; Leuze Safety at Work handbook, multiple beam devices; Panasonic ST4"
+                    + " instruction manual, p. 17");
     final Fixed severalBeams = length(
             "C", "850", "beams-intrusion", "intrusion between two, three or four beams", PERPENDICULAR, BEAM_MANUALS);
     final Fixed singleBeam =
@@ -158,7 +158,7 @@ final class Iso13855Ed2010Values extends FixedValues {
                     "GT Engineering, positioning of pressure-sensitive mats or floors; Tapeswitch CKP-S1 manual, p. 10"));
 
     private static final Standing TWO_HAND_MANUALS = new Published(
-            "Moeller, two-hand controls; Jaeger Handling, minimum distance of two-hand controls (formula and speed)");
+            "Omron Safety handbook PNSPO, p. 27; Jaeger Handling, minimum distance of two-hand controls (formula and speed)");
     final Fixed hands = length(
             "C",
             "250",
@@ -182,7 +182,7 @@ final class Iso13855Ed2010Values extends FixedValues {
             TWO_HAND_MANUALS);
 
     final Fixed rightAngle = angle(
-            "β",
+            "β_min",
             "30",
             "least-right-angle",
             "least angle of approach that counts as a right angle",

@@ -2,6 +2,7 @@ package org.cellfile.standard;
 
 import com.google.auto.service.AutoService;
 import java.util.Optional;
+import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Term;
 
 /** ISO 13857:2019. */
@@ -23,6 +24,21 @@ public final class Iso13857Ed2019 implements ReachStandard {
     @Override
     public Optional<Term> through(Opening opening) {
         return Optional.of(TABLES.through(opening));
+    }
+
+    @Override
+    public Optional<Term> throughWithLegs(Opening opening) {
+        return Optional.of(TABLES.throughWithLegs(opening));
+    }
+
+    @Override
+    public Optional<Term> around(String support) {
+        return Optional.of(TABLES.around(support));
+    }
+
+    @Override
+    public Optional<Fixed> widestWithoutBody(String shape) {
+        return Optional.of(TABLES.widestWithoutBody(shape));
     }
 
     @Override

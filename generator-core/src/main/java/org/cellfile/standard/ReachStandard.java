@@ -1,7 +1,9 @@
 package org.cellfile.standard;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Term;
 
 /**
@@ -12,6 +14,9 @@ public interface ReachStandard extends Edition {
 
     /** The shapes of openings it knows. */
     Set<String> SHAPES = Set.of("slot", "square", "round");
+
+    /** The joints up to which an arm can be held back. */
+    List<String> SUPPORTS = List.of("shoulder", "elbow", "wrist", "knuckles");
 
     /**
      * A regular opening.
@@ -32,6 +37,11 @@ public interface ReachStandard extends Edition {
         return Optional.empty();
     }
 
+    /** The widest opening of that shape through which no body passes, in mm. */
+    default Optional<Fixed> widestWithoutBody(String shape) {
+        return Optional.empty();
+    }
+
     /**
      * How far from a protective structure the hazard must be so that it is not reached over the top.
      *
@@ -47,7 +57,7 @@ public interface ReachStandard extends Edition {
     /**
      * How far one reaches around the end of a structure.
      *
-     * @param support where the arm is held back: {@code shoulder}, {@code elbow}, {@code wrist} or {@code knuckles}
+     * @param support up to where the arm is held back, one of {@link #SUPPORTS}
      * @return in mm
      */
     default Optional<Term> around(String support) {

@@ -96,7 +96,7 @@ class DemonstrationTest {
             zone-robot | 107.5 in | 110 in
             """;
 
-    /** A safeguard; kind; response time in ms; intrusion; distance in mm, exact and in whole mm; installed; uncertainty; margin. */
+    /** A safeguard; kind; response time in ms; intrusion or reach; distance in mm, exact and in whole mm; installed; uncertainty; margin. */
     private static final String KETTLEBROOK_SAFEGUARDS = """
             curtain-north       | light-curtain    | 430  | 0/550    | 1238.00 | 1238 | 1260 | 3 | 19
             curtain-lift        | light-curtain    | 390  | 128/0    | 752.00  | 752  | 900 | 2 | 146
@@ -104,23 +104,27 @@ class DemonstrationTest {
             curtain-wrapper     | light-curtain    | 786  | 850/750  | 2107.60 | 2108 | 2154 | 3 | 43
             curtain-pusher      | light-curtain    | 37.5 | 0/0      | 100.00  | 100  | 104 | 2 | 2
             curtain-pusher-rear | light-curtain    | 39.5 | 128/0    | 207.00  | 207  | 280 | 2 | 71
+            curtain-infeed      | light-curtain    | 430  | 850/750  | 1538.00 | 1538 | 1600 | 3 | 59
+            curtain-ramp        | light-curtain    | 390  | 1080     | 1704.00 | 1704 | 1750 | 3 | 43
             scanner-south       | laser-scanner    | 496  | 1128+100 | 2021.60 | 2022 | 2060 | 3 | 35
             scanner-wrapper     | laser-scanner    | 848  | 1080+300 | 2736.80 | 2737 | 2764 | 3 | 24
             scanner-lift        | laser-scanner    | 458  | 850+100  | 1682.80 | 1683 | 1800 | 3 | 114
+            scanner-upright     | laser-scanner    | 496  | 850/400+100 | 1743.60 | 1744 | 1790 | 3 | 43
             door-west           | interlocked-door | 446  | 100      | 813.60  | 814  | 1045 | 3 | 228
             door-lift           | interlocked-door | 408  | 20       | 672.80  | 673  | 699 | 2 | 24
             door-transfer       | interlocked-door | 289  | 120      | 582.40  | 583  | 601 | 2 | 16
             door-wrapper        | interlocked-door | 813  | 850      | 2150.80 | 2151 | 2203 | 3 | 49
-            fence-perimeter     | fixed-fence      | -    | 200/400  | 400.00  | 400  | 425 | 3 | 22
-            fence-wrapper       | fixed-fence      | -    | 120/600  | 600.00  | 600  | 634 | 3 | 31
-            fence-transfer      | fixed-fence      | -    | 200/0    | 200.00  | 200  | 296 | 2 | 94
+            door-mast           | interlocked-door | 813  | 100      | 600.80  | 601  | 640 | 2 | 37
+            fence-perimeter     | fixed-fence      | -    | 200/400/100  | 400.00  | 400  | 425 | 3 | 22
+            fence-wrapper       | fixed-fence      | -    | 120/600/1100 | 1100.00 | 1100 | 1140 | 3 | 37
+            fence-transfer      | fixed-fence      | -    | 200/0/120    | 200.00  | 200  | 296 | 2 | 94
             """;
 
     private static final String MARROWDALE_SAFEGUARDS = """
             curtain-pallet  | light-curtain    | 510 | 128/0   | 944.00 | 944 | 1006 | 2 | 60
             door-east       | interlocked-door | 531 | 120     | 969.60 | 970 | 822 | 2 | -150
             door-filler     | interlocked-door | 350 | 80      | 640.00 | 640 | 652 | 2 | 10
-            fence-perimeter | fixed-fence      | -   | 200/800 | 800.00 | 800 | 830 | 2 | 28
+            fence-perimeter | fixed-fence      | -   | 200/800/120 | 800.00 | 800 | 830 | 2 | 28
             """;
 
     /** In mm like the others; what is rounded is rounded to hundredths of an inch. */
@@ -129,7 +133,7 @@ class DemonstrationTest {
             curtain-unload  | light-curtain    | 457 | 78.2/914.4   | 1787.14908 | 1787.398 | 1879.6 | 6.35 | 85.852
             scanner-aisle   | laser-scanner    | 522 | 1219.2+101.6 | 2297.56208 | 2297.684 | 2387.6 | 6.35 | 83.566
             door-service    | interlocked-door | 472 | 100          | 855.20     | 855.218  | 965.2  | 2.54 | 107.442
-            fence-perimeter | fixed-fence      | -   | 317.5/300    | 317.50     | 317.5    | 368.3  | 2.54 | 48.26
+            fence-perimeter | fixed-fence      | -   | 317.5/300/100 | 317.50     | 317.5    | 368.3  | 2.54 | 48.26
             """;
 
     private static final Map<String, String> RUNS = each(KETTLEBROOK_RUNS, MARROWDALE_RUNS, STONEWICK_RUNS);
@@ -276,19 +280,21 @@ class DemonstrationTest {
         assertThat(guarding.margin().rounded()).contains(millimetres(line.columns.get(8)));
     }
 
-    /** Through and over for fields and fences; intrusion and supplements for scanners; reach through for doors. */
+    /**
+     * Through, over and, for fences, below, with slashes between; a single figure is the intrusion of a field along its plane or
+     * the reach through a door. What stands after a plus are supplements.
+     */
     private static void intrusion(Cell cell, String tag, String kind, String noted) {
-        switch (kind) {
-            case "interlocked-door" ->
-                assertThat(part(cell, tag, "reach-through").value()).contains(millimetres(noted));
-            case "laser-scanner" ->
-                assertThat(part(cell, tag, "intrusion", "penetration").value())
-                        .contains(millimetres(noted.substring(0, noted.indexOf('+'))));
-            default -> {
-                int slash = noted.indexOf('/');
-                assertThat(part(cell, tag, "reach-through").value()).contains(millimetres(noted.substring(0, slash)));
-                assertThat(part(cell, tag, "reach-over").value()).contains(millimetres(noted.substring(slash + 1)));
-            }
+        List<String> figures = List.of(noted.replaceFirst("[+].*", "").split("/"));
+        List<String> names = figures.size() > 1
+                ? List.of("reach-through", "reach-over", "reach-below")
+                : List.of(kind.equals("interlocked-door") ? "reach-through" : "intrusion");
+        for (int i = 0; i < figures.size(); i++) {
+            String name = names.get(i);
+            assertThat(part(cell, tag, name, name.equals("intrusion") ? "penetration" : name)
+                            .value())
+                    .as(name)
+                    .contains(millimetres(figures.get(i)));
         }
     }
 
@@ -299,6 +305,24 @@ class DemonstrationTest {
                         derived.tag().startsWith(tag) && List.of(names).contains(derived.name()))
                 .findFirst()
                 .orElseThrow();
+    }
+
+    /** Through the outlet a whole arm, around the ends an arm from the shoulder and one held back up to the elbow. */
+    @Test
+    void theOpeningAndTheEndsNeedTheSameDistances() {
+        Cell cell = cell("kettlebrook-palletising");
+        assertThat(derived(cell, "fence-perimeter.reach-opening-2").value()).contains(millimetres("850"));
+        assertThat(cell.derived()).doesNotContainKey("fence-perimeter.reach-opening-1");
+        assertThat(derived(cell, "fence-transfer.reach-around-1").value()).contains(millimetres("850"));
+        assertThat(derived(cell, "fence-transfer.reach-around-2").value()).contains(millimetres("550"));
+    }
+
+    /** 538 mm at 1600 mm/s, after half a second in which the lock holds. */
+    @Test
+    void theLockedDoorLeavesTheSameTimes() {
+        Cell cell = cell("kettlebrook-palletising");
+        assertThat(derived(cell, "door-mast.time-to-reach").value()).contains(Quantity.seconds("0.33625"));
+        assertThat(derived(cell, "door-mast.longest-response-time").value()).contains(Quantity.seconds("0.83625"));
     }
 
     /** {@code T} is the links and the stop carried forward; what the stop may take is what they leave of the longest time. */

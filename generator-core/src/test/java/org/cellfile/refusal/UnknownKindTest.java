@@ -26,7 +26,7 @@ class UnknownKindTest {
         assertThat(finding.id().words()).isEqualTo("read.unknown-word");
         assertThat(FindingText.of(List.of(finding)))
                 .startsWith(
-                        "safeguards.yaml:54:11: error: `kind` is `fixed-fense`, which has no meaning here [read.unknown-word]\n")
+                        "safeguards.yaml:55:11: error: `kind` is `fixed-fense`, which has no meaning here [read.unknown-word]\n")
                 .contains("help: words that have: `fixed-fence` is nearest; all: `" + String.join("`, `", Kinds.ids())
                         + "`\n");
     }

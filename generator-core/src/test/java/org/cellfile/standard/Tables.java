@@ -2,6 +2,7 @@ package org.cellfile.standard;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 
 /** The published tables once more, typed for the tests; the program's own resources are not read here. */
 final class Tables {
@@ -98,8 +99,8 @@ final class Tables {
 
     /**
      * ISO 13857:2008 and 2019, table 4: largest opening of the row, then slot, square, round. ZT Grassberger, ISO 13857 table;
-     * slot 12 to 20, slot 20 to 30 and square 30 to 40 also Dr. Birn, safety distance of lattice fences. Without the relief for
-     * slots up to 65 mm long.
+     * slot 12 to 20, slot 20 to 30 and square 30 to 40 also Dr. Birn, safety distance of lattice fences. The relief for
+     * slots up to 65 mm long stands below.
      */
     static final List<List<Integer>> THROUGH_AN_OPENING =
             """
@@ -113,4 +114,27 @@ final class Tables {
                 40  850 200 120
                 120 850 850 850
                 """.lines().map(Tables::numbers).toList();
+
+    /** Slots up to 65 mm long, table 4: above, up to, reach. ZT Grassberger, ISO 13857 table; safety-products.de; safetyfenceguarding.com. */
+    static final List<Integer> THROUGH_A_SHORT_SLOT = List.of(20, 40, 200);
+
+    /**
+     * ISO 13857:2008 and 2019, table 7: largest opening of the row, then slot, square, round; -1 where the body passes. From memory
+     * but for the slot of 180 mm (ZT Grassberger, ISO 13857 table) and the last two limits (the same; safety-products.de).
+     */
+    static final List<List<Integer>> THROUGH_WITH_LEGS =
+            """
+                5   0    0    0
+                15  10   0    0
+                35  80   25   25
+                60  180  80   80
+                80  650  180  180
+                95  1100 650  650
+                180 1100 1100 1100
+                240 -1   1100 1100
+                """.lines().map(Tables::numbers).toList();
+
+    /** Table 3: 850 from the shoulder is published (GT Engineering, EN ISO 13857 upper limbs), the others are from memory. */
+    static final Map<String, Integer> AROUND_AN_END =
+            Map.of("shoulder", 850, "elbow", 550, "wrist", 230, "knuckles", 130);
 }

@@ -180,4 +180,97 @@ class TablesTest {
                 .through(new ReachStandard.Opening(shape, AsWritten.given("e", opening), Optional.empty()))
                 .orElseThrow();
     }
+
+    /** Every tenth of a millimetre, so that each bound is met from both sides. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ISO 13857:2008", "ISO 13857:2019"})
+    void throughAShortSlot(String edition) {
+        for (int tenths = 1; tenths <= 1200; tenths++) {
+            String size = tenths / 10 + "." + tenths % 10 + " mm";
+            boolean relieved = tenths > 10 * Tables.THROUGH_A_SHORT_SLOT.get(0)
+                    && tenths <= 10 * Tables.THROUGH_A_SHORT_SLOT.get(1);
+            Optional<Quantity> usual = through(edition, "slot", size).value();
+            assertThat(reach(edition, "slot", size, "65 mm"))
+                    .isEqualTo(
+                            relieved
+                                    ? Optional.of(Quantity.millimetres("" + Tables.THROUGH_A_SHORT_SLOT.get(2)))
+                                    : usual);
+            assertThat(reach(edition, "slot", size, "65.001 mm")).isEqualTo(usual);
+            assertThat(reach(edition, "square", size, "65 mm"))
+                    .isEqualTo(through(edition, "square", size).value());
+        }
+    }
+
+    private static Optional<Quantity> reach(String edition, String shape, String size, String length) {
+        return reach(edition)
+                .through(new ReachStandard.Opening(
+                        shape, AsWritten.given("e", size), Optional.of(AsWritten.given("l", length))))
+                .orElseThrow()
+                .value();
+    }
+
+    /** The largest opening of a row belongs to it; the smallest amount above it belongs to the next. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ISO 13857:2008", "ISO 13857:2019"})
+    void withLegsRowByRow(String edition) {
+        for (String shape : SHAPES) {
+            int column = 1 + SHAPES.indexOf(shape);
+            for (int row = 0; row < Tables.THROUGH_WITH_LEGS.size(); row++) {
+                int largest = Tables.THROUGH_WITH_LEGS.get(row).get(0);
+                assertThat(withLegs(edition, shape, largest + " mm", Optional.empty()))
+                        .isEqualTo(printed(row, column));
+                assertThat(withLegs(edition, shape, largest + ".001 mm", Optional.empty()))
+                        .isEqualTo(printed(row + 1, column));
+            }
+        }
+    }
+
+    private static Optional<Quantity> printed(int row, int column) {
+        return row == Tables.THROUGH_WITH_LEGS.size()
+                        || Tables.THROUGH_WITH_LEGS.get(row).get(column) < 0
+                ? Optional.empty()
+                : Optional.of(Quantity.millimetres(
+                        "" + Tables.THROUGH_WITH_LEGS.get(row).get(column)));
+    }
+
+    /** 50 mm up to 75 mm long: safety-products.de, safety distances; that it belongs to slots from 15 to 35 mm is from memory. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ISO 13857:2008", "ISO 13857:2019"})
+    void withLegsThroughAShortSlot(String edition) {
+        Optional<Term> shortOne = Optional.of(AsWritten.given("l", "75 mm"));
+        Optional<Term> longOne = Optional.of(AsWritten.given("l", "75.001 mm"));
+        assertThat(withLegs(edition, "slot", "35 mm", shortOne)).contains(Quantity.millimetres("50"));
+        assertThat(withLegs(edition, "slot", "35 mm", longOne)).contains(Quantity.millimetres("80"));
+        assertThat(withLegs(edition, "slot", "35.001 mm", shortOne)).contains(Quantity.millimetres("180"));
+        assertThat(withLegs(edition, "slot", "15 mm", shortOne)).contains(Quantity.millimetres("10"));
+    }
+
+    private static Optional<Quantity> withLegs(String edition, String shape, String size, Optional<Term> length) {
+        return reach(edition)
+                .throughWithLegs(new ReachStandard.Opening(shape, AsWritten.given("e", size), length))
+                .orElseThrow()
+                .value();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"ISO 13857:2008", "ISO 13857:2019"})
+    void aroundAnEnd(String edition) {
+        assertThat(ReachStandard.SUPPORTS).containsExactlyInAnyOrderElementsOf(Tables.AROUND_AN_END.keySet());
+        Tables.AROUND_AN_END.forEach((support, printed) -> assertThat(
+                        reach(edition).around(support).orElseThrow().value())
+                .contains(Quantity.millimetres("" + printed)));
+    }
+
+    /** A slot above 180 mm, a square or round opening above 240 mm: safety-products.de; ZT Grassberger, ISO 13857 table. */
+    @ParameterizedTest
+    @ValueSource(strings = {"ISO 13857:2008", "ISO 13857:2019"})
+    void aBodyPassesWhereTheTableForLegsEnds(String edition) {
+        for (String shape : SHAPES) {
+            Quantity widest =
+                    reach(edition).widestWithoutBody(shape).orElseThrow().quantity();
+            assertThat(widest).isEqualTo(Quantity.millimetres(shape.equals("slot") ? "180" : "240"));
+            assertThat(withLegs(edition, shape, widest.toString(), Optional.empty()))
+                    .isPresent();
+        }
+    }
 }

@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.dossier.Block.Fact;
+import org.cellfile.source.Stated;
 
 /** What only one kind of safeguard has, and how its position is derived. */
 public interface Device {
@@ -22,6 +23,17 @@ public interface Device {
      */
     default List<Claim> requirements(String about) {
         return List.of();
+    }
+
+    /** Tags of other safeguards that cover what it leaves open. */
+    default List<Stated<String>> coveredBy() {
+        return List.of();
+    }
+
+    /** What to do when it stands too close. */
+    default String whenTooClose() {
+        return "move the safeguard away from the hazard zone, or shorten the stop and measure it again; until then a named"
+                + " person may state a deviation";
     }
 
     /** Figures for the drawing of its kind, in mm, by name. */

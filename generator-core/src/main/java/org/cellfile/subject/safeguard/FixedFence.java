@@ -5,6 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Relation;
 import org.cellfile.dossier.Block.Fact;
@@ -16,14 +18,16 @@ import org.cellfile.quantity.Rounding;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.Position;
-import org.cellfile.standard.ReachStandard;
+import org.cellfile.standard.ReachStandard.Opening;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Term;
-import org.cellfile.trace.Withheld;
 
-/** A fence that is fixed and stands in the way by itself. */
+/**
+ * A fence that is fixed and stands in the way by itself: nobody reaches through its mesh, over it, through the gap below it, through
+ * an opening in it or around its ends.
+ */
 @AutoService(Kind.class)
 public final class FixedFence implements Kind {
 
@@ -52,9 +56,10 @@ public final class FixedFence implements Kind {
         Fence fence = new Fence(
                 section.positive("height", Dimension.LENGTH),
                 section.quantity("gap-below", Dimension.LENGTH),
-                mesh.word("shape", ReachStandard.SHAPES),
-                mesh.positive("opening", Dimension.LENGTH),
-                section.text("fixings"));
+                Aperture.read(mesh),
+                section.text("fixings"),
+                Section.each(section.listIfStated("openings"), FenceOpening::read),
+                Section.each(section.listIfStated("ends"), FenceEnd::read));
         mesh.close();
         return fence;
     }
@@ -63,67 +68,119 @@ public final class FixedFence implements Kind {
     private record Fence(
             Stated<Quantity> height,
             Stated<Quantity> gapBelow,
-            Stated<String> shape,
-            Stated<Quantity> opening,
-            Stated<String> fixings)
+            Aperture mesh,
+            Stated<String> fixings,
+            List<FenceOpening> openings,
+            List<FenceEnd> ends)
             implements Device {
 
         @Override
         public List<Fact> facts() {
-            return List.of(
+            List<Fact> facts = new ArrayList<>(List.of(
                     new Fact("Height", height.characters()),
                     new Fact("Gap below", gapBelow.characters()),
-                    new Fact("Openings of the mesh", shape.characters() + ", " + opening.characters()),
-                    new Fact("Fixings", fixings.characters()));
+                    new Fact("Openings of the mesh", mesh.words()),
+                    new Fact("Fixings", fixings.characters())));
+            openings.forEach(opening -> facts.add(opening.fact()));
+            ends.forEach(end -> facts.add(end.fact()));
+            return facts;
+        }
+
+        @Override
+        public List<Stated<String>> coveredBy() {
+            return openings.stream()
+                    .map(FenceOpening::guardedBy)
+                    .filter(tag -> tag.value().isPresent())
+                    .toList();
         }
 
         @Override
         public Optional<Positioning> position(Surroundings around) {
             Surroundings.Reach reach = around.reach();
-            Term through = shape.value()
-                    .map(known -> reach.through(new ReachStandard.Opening(
-                            known, new Given("e", "opening of the mesh", opening), Optional.empty())))
-                    .orElseGet(() -> new Withheld("s_r", "the shape of the openings is not known"));
-            Term over = reach.over(
-                    around.approach().zoneLowest(),
-                    around.approach().zoneHighest(),
-                    new Given("b", "height of the fence", height));
-            Derived reachThrough = new Derived(
-                    around.tag(),
+            Derived through = reached(
+                    around,
                     "reach-through",
                     "reach through the mesh",
                     "s_r",
                     reach.clause("table 4"),
-                    through,
-                    DISTANCE.beside(opening.value()));
-            Derived reachOver = new Derived(
-                    around.tag(),
+                    mesh.reach("s_r", "opening of the mesh", reach::through));
+            Derived withLegs = reached(
+                    around,
+                    "reach-with-legs",
+                    "reach through the mesh with the legs",
+                    "s_l",
+                    reach.clause("table 7"),
+                    mesh.reach("s_l", "opening of the mesh", reach::throughWithLegs));
+            Derived over = reached(
+                    around,
                     "reach-over",
                     "reach over the fence",
                     "c",
                     reach.clause("table 2"),
-                    over,
-                    DISTANCE.beside(height.value()));
-            Derived distance = new Derived(
-                    around.tag(),
-                    "separation-distance",
-                    "separation distance",
-                    "S",
-                    reach.names(),
-                    Greatest.of(reachThrough, reachOver),
-                    DISTANCE.beside(height.value()));
+                    reach.over(
+                            around.approach().zoneLowest(),
+                            around.approach().zoneHighest(),
+                            new Given("b", "height of the fence", height)));
+            Derived below = reached(
+                    around,
+                    "reach-below",
+                    "reach through the gap below",
+                    "s_b",
+                    reach.clause("tables 4 and 7"),
+                    below(reach));
+            Demands bounds = bounds(around);
+            boolean passable = bounds.claims().stream()
+                    .anyMatch(claim ->
+                            claim.id().equals(GAP_TOO_WIDE) && claim.finding().isPresent());
+            // A gap that lets a body through is refused by itself; until it is closed the fence must be right in all
+            // else.
+            List<Term> needed = passable ? List.of(through, withLegs, over) : List.of(through, withLegs, over, below);
+            Derived distance = reached(
+                    around, "separation-distance", "separation distance", "S", reach.names(), new Greatest(needed));
+            List<Finding> faults = new ArrayList<>(
+                    Requirement.covered(around.tag(), mesh.size(), through.expression(), "use a closer mesh"));
+            faults.addAll(Requirement.covered(around.tag(), height, over.expression(), "raise the fence"));
+            if (!passable) {
+                faults.addAll(Requirement.covered(around.tag(), gapBelow, below.expression(), "close the gap"));
+            }
+            Demands own = new Demands(List.of(through, withLegs, over, below), List.of(), faults);
+            Demands all = Demands.of(Stream.of(
+                            Stream.of(own, bounds),
+                            IntStream.range(0, openings.size())
+                                    .mapToObj(i -> openings.get(i).demands(around, i + 1)),
+                            IntStream.range(0, ends.size())
+                                    .mapToObj(i -> ends.get(i).demands(around, i + 1)))
+                    .flatMap(parts -> parts)
+                    .toList());
+            return Optional.of(new Positioning(
+                    new Position(distance, Optional.empty(), List.of(), List.of(), false, Optional.empty(), List.of()),
+                    all.derived(),
+                    all.claims(),
+                    all.faults()));
+        }
+
+        private Derived reached(
+                Surroundings around, String name, String words, String symbol, String clause, Term expression) {
+            return new Derived(around.tag(), name, words, symbol, clause, expression, DISTANCE.beside(height.value()));
+        }
+
+        /** With arms or legs; above the slots that arms are known for, legs reach farther than a whole arm. */
+        private Term below(Surroundings.Reach reach) {
+            Opening gap = new Opening("slot", new Given("e", "gap below the fence", gapBelow), Optional.empty());
+            Term arms = reach.through(gap);
+            Term legs = reach.throughWithLegs(gap);
+            return Requirement.noRule(arms) ? legs : Greatest.of(arms, legs);
+        }
+
+        private Demands bounds(Surroundings around) {
             Derived leastHeight = Requirement.bound(
                             around.tag(), "least-height", around.rules().leastFenceHeight(), Rounding.Side.UP)
                     .at(DISTANCE.beside(height.value()));
             Derived widestGap = Requirement.bound(
                             around.tag(), "widest-gap-below", around.rules().widestGapBelow(), Rounding.Side.DOWN)
                     .at(GAP.beside(gapBelow.value()));
-            List<Finding> faults =
-                    new ArrayList<>(Requirement.covered(around.tag(), opening, through, "use a closer mesh"));
-            faults.addAll(Requirement.covered(around.tag(), height, over, "raise the fence"));
-            return Optional.of(new Positioning(
-                    new Position(distance, Optional.empty(), List.of(), List.of(), false, Optional.empty(), List.of()),
-                    List.of(reachThrough, reachOver, leastHeight, widestGap),
+            return new Demands(
+                    List.of(leastHeight, widestGap),
                     List.of(
                             new Claim(
                                     "height",
@@ -135,7 +192,7 @@ public final class FixedFence implements Kind {
                                             + " deviation until it is raised"),
                             new Claim(
                                     "gap below", gapBelow, Relation.AT_MOST, widestGap, GAP_TOO_WIDE, "close the gap")),
-                    faults));
+                    List.of());
         }
 
         @Override

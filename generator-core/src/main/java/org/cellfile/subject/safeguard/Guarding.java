@@ -374,8 +374,7 @@ public final class Guarding implements Recomputed {
                 strict() ? Relation.MORE_THAN : Relation.AT_LEAST,
                 distance,
                 TOO_CLOSE,
-                "move the safeguard away from the hazard zone, or shorten the stop and measure it again; until then a named"
-                        + " person may state a deviation");
+                safeguard.device().whenTooClose());
     }
 
     @Override

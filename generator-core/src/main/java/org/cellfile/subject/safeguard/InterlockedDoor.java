@@ -1,6 +1,7 @@
 package org.cellfile.subject.safeguard;
 
 import com.google.auto.service.AutoService;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -10,15 +11,18 @@ import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.Position;
 import org.cellfile.standard.PositioningStandard.InterlockedGuard;
 import org.cellfile.standard.ReachStandard.Opening;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Term;
 
-/** A door with interlock and without guard locking: opening it stops the hazard. */
+/** A door with interlock: opening it stops the hazard. A lock may keep it closed meanwhile. */
 @AutoService(Kind.class)
 public final class InterlockedDoor implements Kind {
+
+    private static final Rounding DISTANCE = Rounding.up(Quantity.millimetres("1"));
 
     @Override
     public String id() {
@@ -37,21 +41,40 @@ public final class InterlockedDoor implements Kind {
 
     @Override
     public Device read(Section section, String tag) {
-        return new Door(section.positive("opening-at-trip", Dimension.LENGTH), section.text("interlock"));
+        return new Door(
+                section.positive("opening-at-trip", Dimension.LENGTH),
+                section.text("interlock"),
+                Coding.read(section, tag),
+                GuardLocking.read(section));
     }
 
     /**
      * One door.
      *
-     * @param opening the slot left free when the interlock reports the door open
+     * @param opening the slot left free when the interlock reports the door open, or as far as a lock lets it be pulled
      */
-    private record Door(Stated<Quantity> opening, Stated<String> interlock) implements Device {
+    private record Door(
+            Stated<Quantity> opening, Stated<String> interlock, Optional<Coding> coding, Optional<GuardLocking> locking)
+            implements Device {
 
         @Override
         public List<Fact> facts() {
-            return List.of(
+            List<Fact> facts = new ArrayList<>(List.of(
                     new Fact("Interlock", interlock.characters()),
-                    new Fact("Opening when it trips", opening.characters(), "slot between door and frame"));
+                    new Fact("Opening when it trips", opening.characters(), "slot between door and frame")));
+            coding.ifPresent(known -> facts.add(known.fact()));
+            locking.ifPresent(lock -> facts.add(lock.fact()));
+            return facts;
+        }
+
+        @Override
+        public String whenTooClose() {
+            return locking.isPresent()
+                    ? "move the door away from the hazard zone, have the lock keep it closed until standstill, or shorten the"
+                            + " stop and measure it again; until then a named person may state a deviation"
+                    : "a person is there before the hazard has ended: move the door away from the hazard zone, fit a lock that"
+                            + " keeps it closed (`guard-locking`), or shorten the stop and measure it again; until then a named"
+                            + " person may state a deviation";
         }
 
         @Override
@@ -66,18 +89,43 @@ public final class InterlockedDoor implements Kind {
                     "C",
                     around.reach().clause("table 4"),
                     through,
-                    Rounding.up(Quantity.millimetres("1")).beside(opening.value()));
-            return around.positioning()
-                    .interlockedGuard(new InterlockedGuard(around.approach(), reach, Optional.empty()))
+                    DISTANCE.beside(opening.value()));
+            return position(around, reach)
                     .map(position -> Positioning.with(
                             position,
-                            List.of(reach),
+                            own(around.tag(), reach, position),
                             List.of(),
                             Requirement.covered(
                                     around.tag(),
                                     opening,
                                     through,
                                     "set the interlock so that it trips at a smaller opening")));
+        }
+
+        /** Where the lock waits for standstill nobody gets in earlier, and only reaching through the gap is left. */
+        private Optional<Position> position(Surroundings around, Derived reach) {
+            if (locking.isPresent() && locking.get().atStandstill()) {
+                Derived distance = new Derived(
+                        around.tag(),
+                        "separation-distance",
+                        "separation distance",
+                        "S",
+                        around.reach().clause("table 4"),
+                        reach,
+                        DISTANCE);
+                return Optional.of(new Position(
+                        distance, Optional.empty(), List.of(), List.of(), false, Optional.empty(), List.of()));
+            }
+            return around.positioning()
+                    .interlockedGuard(
+                            new InterlockedGuard(around.approach(), reach, locking.map(GuardLocking::heldTime)));
+        }
+
+        private List<Derived> own(String tag, Derived reach, Position position) {
+            List<Derived> own = new ArrayList<>(List.of(reach));
+            locking.ifPresent(
+                    lock -> position.longestTime().ifPresent(longest -> own.addAll(lock.derived(tag, longest))));
+            return own;
         }
 
         @Override

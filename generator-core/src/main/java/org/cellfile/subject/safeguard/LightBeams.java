@@ -50,7 +50,7 @@ public final class LightBeams implements Kind {
                         + heights.get(beam).characters() + " is not above beam " + beam + " at "
                         + heights.get(beam - 1).characters(),
                 "list the beams from the lowest to the highest, each measured from the floor people stand on")));
-        return new Grid(heights, first.isEmpty());
+        return new Grid(heights, first.isEmpty(), Behind.read(section));
     }
 
     private static Optional<Integer> firstNotAbove(List<Stated<Quantity>> heights) {
@@ -71,14 +71,16 @@ public final class LightBeams implements Kind {
      *
      * @param ascending false when they are out of order, which was reported
      */
-    private record Grid(List<Stated<Quantity>> heights, boolean ascending) implements Device {
+    private record Grid(List<Stated<Quantity>> heights, boolean ascending, Behind behind) implements Device {
 
         @Override
         public List<Fact> facts() {
-            return List.of(new Fact(
+            List<Fact> facts = new ArrayList<>(List.of(new Fact(
                     "Beams",
                     heights.stream().map(Stated::characters).collect(Collectors.joining(", ")),
-                    "above the floor"));
+                    "above the floor")));
+            facts.addAll(behind.facts());
+            return facts;
         }
 
         @Override
@@ -93,7 +95,8 @@ public final class LightBeams implements Kind {
             }
             return around.positioning()
                     .beams(new Beams(around.approach(), beams))
-                    .map(position -> Positioning.of(position, List.of(), faults(around.tag(), position)));
+                    .map(position -> Positioning.of(
+                            position, behind.claim(position).stream().toList(), faults(around.tag(), position)));
         }
 
         private List<Finding> faults(String tag, Position position) {

@@ -37,6 +37,12 @@ public record Positioning(Position position, List<Derived> others, List<Claim> r
         return new Positioning(position, others, requirements, faults);
     }
 
+    /** The same with what something else demands. */
+    Positioning and(Demands demands) {
+        Demands all = Demands.of(List.of(new Demands(others, requirements, faults), demands));
+        return new Positioning(position, all.derived(), all.claims(), all.faults());
+    }
+
     public Derived distance() {
         return position.distance();
     }

@@ -50,7 +50,7 @@ final class Requirement {
     }
 
     /** The findings when a known value lies outside a table. */
-    static List<Finding> covered(String tag, Stated<Quantity> value, Term lookedUp, String help) {
+    static List<Finding> covered(String tag, Stated<?> value, Term lookedUp, String help) {
         List<Finding> findings = new ArrayList<>();
         withoutRule(lookedUp)
                 .forEach(withheld ->
@@ -74,6 +74,11 @@ final class Requirement {
                 && !(term instanceof Case open && open.taken().isEmpty())) {
             term.operands().forEach(operand -> withoutRuleWithin(operand, because));
         }
+    }
+
+    /** True when no edition in force has a rule for what was looked up. */
+    static boolean noRule(Term lookedUp) {
+        return withoutRule(lookedUp).findAny().isPresent();
     }
 
     private static Stream<Withheld> withoutRule(Term term) {

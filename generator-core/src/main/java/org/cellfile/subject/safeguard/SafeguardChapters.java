@@ -24,6 +24,8 @@ import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.trace.Derived;
+import org.cellfile.trace.Lookup;
+import org.cellfile.trace.Term;
 
 /** How the safeguards and their distances are printed. */
 public final class SafeguardChapters {
@@ -176,7 +178,7 @@ public final class SafeguardChapters {
         List<Derived> leadingThere = distance.below();
         List<Derived> rest = new ArrayList<>();
         for (Derived derived : guarding.derived()) {
-            if (derived.equals(distance) || leadingThere.contains(derived)) {
+            if (derived.equals(distance) || leadingThere.contains(derived) || lookedUp(derived.expression())) {
                 blocks.add(workings.of(derived, guarding.recorded()));
             } else {
                 rest.add(derived);
@@ -185,6 +187,12 @@ public final class SafeguardChapters {
         blocks.addAll(remarks(guarding));
         blocks.add(workings.rows("What bounds it, and what is left", rest, guarding.recorded()));
         return new Section(guarding.tag(), guarding.safeguard().name().characters(), blocks);
+    }
+
+    /** True when it was read in a table, so that the row taken has to be printed. */
+    private static boolean lookedUp(Term term) {
+        return term instanceof Lookup
+                || (!(term instanceof Derived) && term.operands().stream().anyMatch(SafeguardChapters::lookedUp));
     }
 
     /** The fixed wording of a safeguard's kind. */

@@ -10,6 +10,7 @@ import org.cellfile.standard.Edition;
 import org.cellfile.standard.PositioningStandard;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
+import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
 
@@ -103,7 +104,7 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
         /** Through an opening with toes, foot or leg. */
         public Term throughWithLegs(ReachStandard.Opening opening) {
             return farthest(
-                    "s_r", "reaching through an opening with the legs", edition -> edition.throughWithLegs(opening));
+                    "s_l", "reaching through an opening with the legs", edition -> edition.throughWithLegs(opening));
         }
 
         /** Over a structure of that height. */
@@ -114,6 +115,15 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
         /** Around the end of a structure. */
         public Term around(String support) {
             return farthest("s_r", "reaching around the end of a structure", edition -> edition.around(support));
+        }
+
+        /** The widest opening of that shape through which no body passes; the least of the editions that have a limit. */
+        Optional<Term> widestWithoutBody(String shape) {
+            List<Fixed> known = editions.stream()
+                    .map(edition -> edition.widestWithoutBody(shape))
+                    .flatMap(Optional::stream)
+                    .toList();
+            return known.isEmpty() ? Optional.empty() : Optional.of(Requirement.least(known));
         }
 
         private Term farthest(String symbol, String way, Function<ReachStandard, Optional<Term>> rule) {

@@ -99,6 +99,55 @@
   </#if>
 </#macro>
 
+<#-- Sine of an angle in degrees, by the approximation of Bhaskara: near enough for a line in a drawing. -->
+<#function sine a><#return 4 * a * (180 - a) / (40500 - a * (180 - a))></#function>
+
+<#--
+  An upright or inclined field with what shows its kind: beams end on, or hatching.
+    data  lowerEdge, upperEdge; angle and farHeight where it is inclined, drawn from its side furthest from the hazard
+-->
+<#macro field plan data beams>
+  <#local high = data.upperEdge!(plan.highest * 0.7) low = data.lowerEdge!(plan.highest * 0.15)>
+  <#local top = up(plan, high) bottom = up(plan, low)>
+  <#if data.angle?? && data.angle lt 90>
+    <#local far = data.farHeight!low>
+    <#local near = ((far - low)?abs lte (high - far)?abs)?then(high, low)>
+    <#local room = zoneLeft - 16 - plan.guard>
+    <#local run = (data.angle gt 0)?then((near - far)?abs * plan.up * sine(90 - data.angle) / sine(data.angle), room)>
+    <#local x2 = plan.guard + [run, room]?min y1 = up(plan, far) y2 = up(plan, near)>
+    <@line x1=plan.guard y1=y1 x2=plan.guard y2=floor width=0.5/>
+    <@line x1=plan.guard y1=y1 x2=x2 y2=y2 width=beams?then(9, 1.2)/>
+    <#local steps = 16>
+    <#list 1..steps - 1 as i>
+      <#local x = plan.guard + (x2 - plan.guard) * i / steps y = y1 + (y2 - y1) * i / steps>
+      <#if beams><circle cx="${n(x)}" cy="${n(y)}" r="1.8" fill="#fff"/><#else><@line x1=x - 3 y1=y + 4 x2=x + 3 y2=y - 4 width=0.5/></#if>
+    </#list>
+    <#-- the way people come, and the height of the near side -->
+    <@line x1=plan.guard y1=y1 x2=[plan.guard + 70, zoneLeft - 16]?min y2=y1 width=0.5 dash="2 2"/>
+    <@line x1=plan.guard - 5 y1=y2 x2=x2 y2=y2 width=0.5 dash="2 2"/>
+  <#else>
+    <rect x="${n(plan.guard - 2)}" y="${n(top)}" width="4" height="${n(floor - top)}" fill="#fff" stroke="#000" stroke-width="0.8"/>
+    <#if beams>
+      <rect x="${n(plan.guard - 5)}" y="${n(top)}" width="10" height="${n([bottom - top, 4]?max)}" fill="#000"/>
+      <#list 0..40 as i><#if top + 5 + i * 7 lt bottom - 3><circle cx="${n(plan.guard)}" cy="${n(top + 5 + i * 7)}" r="1.8" fill="#fff"/></#if></#list>
+    <#else>
+      <rect x="${n(plan.guard - 2)}" y="${n(top)}" width="4" height="${n([bottom - top, 4]?max)}" fill="#fff" stroke="#000" stroke-width="0.8"/>
+      <#list 0..60 as i><#if top + 5 + i * 6 lt bottom><@line x1=plan.guard - 2 y1=top + 5 + i * 6 x2=plan.guard + 2 y2=top + 2 + i * 6 width=0.5/></#if></#list>
+    </#if>
+  </#if>
+</#macro>
+
+<#-- Where the line of its tag ends: at the upper edge, or at the side furthest from the hazard. -->
+<#function fieldTop plan data><#return up(plan, (data.angle?? && data.angle lt 90)?then(data.farHeight!0, data.upperEdge!(plan.highest * 0.7)))></#function>
+
+<#-- The heights of the edges of such a field, for its words. -->
+<#function edges data>
+  <#local known = []>
+  <#if data.upperEdge??><#local known = known + [{"words": "upper edge", "mm": data.upperEdge}]></#if>
+  <#if data.lowerEdge??><#local known = known + [{"words": "lower edge", "mm": data.lowerEdge}]></#if>
+  <#return known>
+</#function>
+
 <#-- The whole drawing: floor, zone, distances; the safeguard is the nested content. -->
 <#macro view data plan alternative>
 <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 320" alt="${alternative}">
@@ -106,6 +155,7 @@
   <#list 0..63 as i><@line x1=i * 10 + 8 y1=floor x2=i * 10 + 2 y2=floor + 6 width=0.4/></#list>
   <@line x1=0 y1=floor x2=640 y2=floor width=1.4/>
   <@text x=4 y=280>approach</@text>
+  <#if data.angle??><@text x=4 y=293 fit=150>at ${n(data.angle)}° to the field</@text></#if>
   <@line x1=54 y1=276.5 x2=100 y2=276.5/>
   <@head x=106 y=276.5 towards=1/>
 

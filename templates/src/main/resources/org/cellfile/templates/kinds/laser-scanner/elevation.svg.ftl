@@ -1,4 +1,18 @@
 <#import "/drawings/elevation.ftl" as e>
+<#if data.upperEdge??>
+<#assign plan = e.plan(data, [data.upperEdge, data.lowerEdge!0])>
+<#assign top = e.fieldTop(plan, data)>
+<@e.view data=data plan=plan alternative=alternative>
+  <@e.heights plan=plan heights=e.edges(data) from=plan.guard - 9 side="left"/>
+  <@e.field plan=plan data=data beams=false/>
+  <#-- the scanner at the upper edge -->
+  <#if !data.angle??>
+  <rect x="${e.n(plan.guard - 9)}" y="${e.n(top - 14)}" width="18" height="14" fill="#000"/>
+  <rect x="${e.n(plan.guard - 2)}" y="${e.n(top - 6)}" width="4" height="6" fill="#fff"/>
+  </#if>
+  <@e.tag x=plan.guard y=(data.angle??)?then(top, top - 14) name=data.tag!"" side="left"/>
+</@e.view>
+<#else>
 <#assign plan = e.plan(data, [data.fieldHeight!0])>
 <#assign y = e.up(plan, data.fieldHeight!(plan.highest * 0.12))>
 <@e.view data=data plan=plan alternative=alternative>
@@ -11,3 +25,4 @@
   <rect x="${e.zoneLeft - 14}" y="${e.n(y - 2)}" width="6" height="4" fill="#fff"/>
   <@e.tag x=plan.guard y=y - 4 name=data.tag!"" side="left"/>
 </@e.view>
+</#if>

@@ -1,0 +1,220 @@
+package org.cellfile.cases;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.Findings;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.read.Reading;
+import org.cellfile.read.Section;
+import org.cellfile.source.World;
+import org.cellfile.standard.Approach;
+import org.cellfile.standard.Editions;
+import org.cellfile.standard.Position;
+import org.cellfile.standard.PositioningStandard;
+import org.cellfile.standard.PositioningStandard.PerpendicularField;
+import org.cellfile.standard.ReachStandard;
+import org.cellfile.standard.RobotCellStandard;
+import org.cellfile.standard.Timing;
+import org.cellfile.subject.safeguard.Device;
+import org.cellfile.subject.safeguard.Kinds;
+import org.cellfile.subject.safeguard.Positioning;
+import org.cellfile.subject.safeguard.Surroundings;
+import org.cellfile.trace.Term;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** What must hold of variants of a safeguard whatever the figures, as a cell states them. */
+class VariantsTest {
+
+    /** An edition that notes what it is fields and has no answer. */
+    private record Listening(List<PerpendicularField> fields) implements PositioningStandard {
+        @Override
+        public String id() {
+            return "listening";
+        }
+
+        @Override
+        public String title() {
+            return "listening";
+        }
+
+        @Override
+        public Optional<Position> perpendicular(PerpendicularField field) {
+            fields.add(field);
+            return Optional.empty();
+        }
+    }
+
+    private record OneFile(String text) implements World {
+        @Override
+        public List<Entry> entries() {
+            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            return List.of(new Entry("device.yaml", true, bytes.length, () -> new ByteArrayInputStream(bytes)));
+        }
+
+        @Override
+        public LocalDate today() {
+            return LocalDate.of(2026, 1, 1);
+        }
+    }
+
+    private static Device device(String kind, String given, Findings findings) {
+        Section top = Reading.read(new OneFile("cellfile: 1\ndevice: {" + given + "}\n"), findings)
+                .top();
+        return Kinds.of(kind).orElseThrow().read(top.section("device"), "device");
+    }
+
+    private static Device device(String kind, String given) {
+        Findings findings = new Findings();
+        Device device = device(kind, given, findings);
+        assertThat(findings.sorted()).extracting(Finding::sentence).isEmpty();
+        return device;
+    }
+
+    private static Surroundings around(PositioningStandard positioning) {
+        Term time = AsWritten.given("T", "0.3 s");
+        return new Surroundings(
+                positioning,
+                new Surroundings.Rules(
+                        List.of(positioning),
+                        List.of((ReachStandard) Editions.of("ISO 13857:2019").orElseThrow()),
+                        List.of((RobotCellStandard)
+                                Editions.of("ISO 10218-2:2011").orElseThrow())),
+                new Approach(
+                        "device",
+                        new Timing(time, List.of(), List.of(time), Optional.empty()),
+                        AsWritten.given("a_1", "0 mm"),
+                        AsWritten.given("a_2", "1000 mm"),
+                        AsWritten.given("X", "9000 mm")));
+    }
+
+    private static Positioning position(String kind, String given) {
+        return device(kind, given)
+                .position(around(
+                        (PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow()))
+                .orElseThrow();
+    }
+
+    private static Quantity value(Positioning positioning, String name) {
+        return Stream.concat(positioning.others().stream(), Stream.of(positioning.distance()))
+                .filter(one -> one.name().equals(name))
+                .findFirst()
+                .flatMap(Term::value)
+                .orElseThrow();
+    }
+
+    private static Positioning fence(String gap, String mesh, String more) {
+        return position(
+                "fixed-fence", "height: 2200 mm, gap-below: " + gap + ", mesh: {" + mesh + "}, fixings: screws" + more);
+    }
+
+    /** In tenths of a millimetre up to where a body passes. */
+    @Test
+    void aWiderGapBelowNeverShortensIt() {
+        Quantity before = Quantity.millimetres("0");
+        for (int tenths = 0; tenths <= 1800; tenths++) {
+            Quantity now = fence(tenths / 10 + "." + tenths % 10 + " mm", "shape: square, opening: 4 mm", "")
+                    .distance()
+                    .value()
+                    .orElseThrow();
+            assertThat(now).as("gap of %s tenths of a mm", tenths).isGreaterThanOrEqualTo(before);
+            before = now;
+        }
+    }
+
+    /** Through openings wider than an arm, the reach over the lower edge is more than a whole arm. */
+    @Test
+    void aWiderOpeningNeverShortensIt() {
+        for (String shape : List.of("slot", "square", "round")) {
+            Quantity before = Quantity.millimetres("0");
+            for (int size = 1; size <= (shape.equals("slot") ? 180 : 240); size++) {
+                Quantity now = value(
+                        fence(
+                                "0 mm",
+                                "shape: square, opening: 4 mm",
+                                ", openings: [{name: inlet, shape: " + shape + ", opening: " + size
+                                        + " mm, lower-edge: 1000 mm, distance: 9000 mm, uncertainty: 0 mm}]"),
+                        "reach-opening-1");
+                assertThat(now).as("%s of %s mm", shape, size).isGreaterThanOrEqualTo(before);
+                before = now;
+            }
+        }
+    }
+
+    private static Positioning curtain(int resolution, String angle) {
+        return position(
+                "light-curtain",
+                "resolution: " + resolution
+                        + " mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}, approach:" + " {angle: "
+                        + angle + ", height: 300 mm}");
+    }
+
+    static IntStream resolutions() {
+        return IntStream.rangeClosed(10, 70);
+    }
+
+    /**
+     * From a right angle to flat the distance against reaching through never shrinks. That against reaching over may: past a
+     * low upper edge one reaches up to 1200 mm, and a field approached along its plane has no edge to reach over.
+     */
+    @ParameterizedTest
+    @MethodSource("resolutions")
+    void aFlatterApproachNeverShortensTheDistanceAgainstReachingThrough(int resolution) {
+        Quantity flat = curtain(resolution, "29 °").distance().value().orElseThrow();
+        assertThat(flat).isGreaterThanOrEqualTo(value(curtain(resolution, "30 °"), "distance-through"));
+        assertThat(curtain(resolution, "0 °").distance().value()).contains(flat);
+        assertThat(curtain(resolution, "90 °").distance().value())
+                .isEqualTo(curtain(resolution, "30 °").distance().value());
+    }
+
+    @Test
+    void anEditionWithoutALimitOfTheAngleHasNoRuleForAnInclinedField() {
+        List<PerpendicularField> fields = new ArrayList<>();
+        Device inclined = device(
+                "light-curtain",
+                "resolution: 14 mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}, approach: {angle: 60 °,"
+                        + " height: 300 mm}");
+        assertThat(inclined.position(around(new Listening(fields)))).isEmpty();
+        assertThat(fields).isEmpty();
+    }
+
+    /** H-W4: Pizzato general catalogue 2025-2026, p. 419 (ISO 14119:2024). */
+    @ParameterizedTest
+    @CsvSource({"1, low", "9, low", "10, medium", "1000, medium", "1001, high"})
+    void theNumberOfVariationsMakesTheCoding(int variations, String level) {
+        String given = "opening-at-trip: 4 mm, interlock: switch, coding: {type: 4, variations: " + variations;
+        assertThat(device("interlocked-door", given + "}").facts())
+                .anySatisfy(fact -> assertThat(fact.value()).isEqualTo("type 4, without contact, coded " + level));
+        for (String stated : List.of("low", "medium", "high")) {
+            Findings findings = new Findings();
+            device("interlocked-door", given + ", level: " + stated + "}", findings);
+            assertThat(findings.sorted()).hasSize(stated.equals(level) ? 0 : 1);
+        }
+    }
+
+    @Test
+    void theEditionLearnsWhetherTheMachineStartsWhenTheFieldIsLeft() {
+        String given = "resolution: 14 mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}";
+        assertThat(startsCycle(given)).isFalse();
+        assertThat(startsCycle(given + ", initiates-cycle: no")).isFalse();
+        assertThat(startsCycle(given + ", initiates-cycle: yes")).isTrue();
+    }
+
+    private static boolean startsCycle(String given) {
+        List<PerpendicularField> fields = new ArrayList<>();
+        assertThat(device("light-curtain", given).position(around(new Listening(fields))))
+                .isEmpty();
+        return fields.get(0).startsCycle();
+    }
+}
