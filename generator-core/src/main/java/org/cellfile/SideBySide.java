@@ -97,7 +97,7 @@ public final class SideBySide {
                 Workings.shown(row.inForce().separationDistance()),
                 OtherEditionsChapter.distance(row),
                 OtherEditionsChapter.more(row),
-                Workings.shown(row.inForce().countedDistance()),
+                Workings.shown(row.inForce().budget().counted()),
                 OtherEditionsChapter.margin(row))));
         List<Integer> widths = new ArrayList<>();
         for (int column = 0; column < lines.get(0).size(); column++) {

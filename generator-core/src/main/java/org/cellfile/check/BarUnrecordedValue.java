@@ -24,7 +24,7 @@ public final class BarUnrecordedValue implements Check {
             guarding.responseTime()
                     .flatMap(derived -> missing(guarding, derived))
                     .ifPresent(findings::add);
-            if (!guarding.bounded()) {
+            if (!guarding.governing().bounded()) {
                 missing(guarding, guarding.separationDistance()).ifPresent(findings::add);
             }
         }

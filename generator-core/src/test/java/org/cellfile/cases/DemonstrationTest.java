@@ -332,7 +332,7 @@ class DemonstrationTest {
         Cell cell = cell(line.cell);
         Guarding guarding = guarding(cell, line.name());
         if (line.columns.get(2).equals("-")) {
-            assertThat(guarding.longestStop()).isEmpty();
+            assertThat(guarding.budget().longestStop()).isEmpty();
             assertThat(guarding.safeguard().links()).isEmpty();
             return;
         }
@@ -342,7 +342,7 @@ class DemonstrationTest {
                 .orElseThrow();
         Quantity longest =
                 derived(cell, line.name() + ".longest-response-time").value().orElseThrow();
-        assertThat(guarding.longestStop().orElseThrow().value()).contains(longest.minus(links));
+        assertThat(guarding.budget().longestStop().orElseThrow().value()).contains(longest.minus(links));
         assertThat(derived(cell, line.name() + ".longest-stopping-time").value())
                 .contains(longest.minus(links));
         assertThat(derived(cell, line.name() + ".response-time").expression().symbols())

@@ -70,7 +70,7 @@ class TwoEditionsTest {
 
         assertThat(shown(safeguard(cell, "scanner"))).isEqualTo("1748 mm");
         assertThat(shown(safeguard(cell, "curtain"))).isEqualTo("931 mm");
-        assertThat(safeguard(cell, "curtain").bounded()).isFalse();
+        assertThat(safeguard(cell, "curtain").governing().bounded()).isFalse();
     }
 
     /** The scanner has 1748 mm against 1628 mm; of the curtain 2010 asks for more than what is known of 2024. */
@@ -85,10 +85,14 @@ class TwoEditionsTest {
                 .containsEntry("curtain", "931 mm")
                 .containsEntry("door", "468 mm");
         assertThat(safeguard(cell, "scanner").editions()).hasSize(2);
-        assertThat(safeguard(cell, "curtain").bounded()).isTrue();
+        assertThat(safeguard(cell, "curtain").governing().bounded()).isTrue();
         assertThat(safeguard(cell, "curtain").margin().value()).isEmpty();
-        assertThat(safeguard(cell, "curtain").nearestPosition().value()).isEmpty();
-        assertThat(safeguard(cell, "curtain").longestTimeAllowed().orElseThrow().value())
+        assertThat(safeguard(cell, "curtain").budget().nearest().value()).isEmpty();
+        assertThat(safeguard(cell, "curtain")
+                        .governing()
+                        .longestTime()
+                        .orElseThrow()
+                        .value())
                 .isEmpty();
         assertThat(safeguard(cell, "curtain").cleared()).isFalse();
         assertThat(safeguard(cell, "scanner").cleared()).isTrue();

@@ -14,7 +14,6 @@ import org.cellfile.claim.Relation;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
-import org.cellfile.quantity.Rounding;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.Approach;
 import org.cellfile.standard.Edition;
@@ -24,16 +23,10 @@ import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.identity.Instrument;
 import org.cellfile.subject.safeguard.Surroundings.Rules;
 import org.cellfile.subject.stopping.StopEvidence;
-import org.cellfile.trace.Case;
-import org.cellfile.trace.Case.Branch;
-import org.cellfile.trace.Condition;
-import org.cellfile.trace.Condition.Comparison;
 import org.cellfile.trace.Derived;
-import org.cellfile.trace.Difference;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Least;
-import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
 
@@ -49,25 +42,17 @@ public final class Guarding implements Recomputed {
     /** What an edition asks is not fully known, so that the safeguard cannot be cleared. */
     public static final FindingId NOT_CLEARED = new FindingId("safeguard.not-cleared");
 
-    private static final String BOUNDED = "only a lower bound of the separation distance is known";
-
     private final Safeguard safeguard;
     private final String about;
     private final List<Zone> zones;
     private final List<StopEvidence> stops;
     private final Optional<Instrument> instrument;
     private final Rules rules;
-    private final Rounding required;
-    private final Rounding left;
     private final Optional<Derived> responseTime;
-    private final Derived counted;
     private final List<Claim> ofTheDevice;
     private final List<Under> editions;
-    private final Derived distance;
-    private final Derived margin;
-    private final Derived nearest;
-    private final Optional<Derived> longestTime;
-    private final Optional<Derived> longestStop;
+    private final Governing governing;
+    private final Budget budget;
 
     /** The safeguard under one edition that has a rule for it. */
     public record Under(PositioningStandard edition, Positioning positioning) {}
@@ -91,47 +76,16 @@ public final class Guarding implements Recomputed {
         this.stops = List.copyOf(stops);
         this.instrument = instrument;
         this.rules = rules;
-        Optional<Quantity> written = safeguard.installed().distance().value();
-        required = Rounding.up(Quantity.millimetres("1")).beside(written);
-        left = Rounding.down(Quantity.millimetres("1")).beside(written);
         ResponseTime chain = new ResponseTime(about, safeguard, stops);
         responseTime = chain.overall();
-        Given measured =
-                new Given("X_m", "installed distance", safeguard.installed().distance());
-        Given uncertainty = new Given(
-                "u", "uncertainty of its measurement", safeguard.installed().uncertainty());
-        counted = new Derived(
-                about,
-                "counted-distance",
-                "installed distance less its uncertainty",
-                "X",
-                "difference",
-                new Difference(measured, uncertainty),
-                left);
+        Derived counted = Budget.counted(about, safeguard.installed());
         ofTheDevice = safeguard.device().requirements(about);
-        editions = editions(chain.timing());
-        distance = distance();
-        longestTime = longestTime();
-        margin = new Derived(
-                about,
-                "margin",
-                "margin of the installed distance",
-                "M",
-                "difference",
-                bounded() ? new Withheld("M", BOUNDED) : new Difference(counted, distance),
-                left);
-        nearest = new Derived(
-                about,
-                "nearest-position",
-                "nearest position still allowed, as measured",
-                "X_min",
-                "sum",
-                bounded() ? new Withheld("X_min", BOUNDED) : Sum.of(distance, uncertainty),
-                required);
-        longestStop = longestTime.map(longest -> longestStop(longest, chain.links()));
+        editions = editions(chain.timing(), counted);
+        governing = new Governing(about, editions, safeguard.installed());
+        budget = new Budget(about, safeguard.installed(), counted, governing, chain.links());
     }
 
-    private List<Under> editions(Timing timing) {
+    private List<Under> editions(Timing timing, Term counted) {
         // What stands in the way by itself is not a matter of positioning editions: it is recomputed once.
         List<PositioningStandard> asked = safeguard.kind().stopsTheHazard()
                 ? rules.positioning()
@@ -141,13 +95,13 @@ public final class Guarding implements Recomputed {
             String tag = asked.size() == 1 ? about : about + "." + edition.slug();
             safeguard
                     .device()
-                    .position(new Surroundings(edition, rules, approach(tag, timing)))
+                    .position(new Surroundings(edition, rules, approach(tag, timing, counted)))
                     .ifPresent(positioning -> answers.add(new Under(edition, positioning)));
         }
         return answers;
     }
 
-    private Approach approach(String tag, Timing timing) {
+    private Approach approach(String tag, Timing timing, Term counted) {
         return new Approach(
                 tag,
                 timing,
@@ -166,62 +120,6 @@ public final class Guarding implements Recomputed {
             return new Withheld(symbol, "no hazard zone is named");
         }
         return heights.size() == 1 ? heights.get(0) : bound.apply(heights);
-    }
-
-    private Derived distance() {
-        List<Derived> each =
-                editions.stream().map(under -> under.positioning().distance()).toList();
-        if (each.size() == 1 && each.get(0).about().equals(about)) {
-            // In the unit the installed distance was measured in, so that the two can be compared at a glance.
-            return each.get(0).at(required);
-        }
-        return new Derived(
-                about,
-                bounded() ? "lower-bound" : "separation-distance",
-                bounded() ? "lower bound of the separation distance" : "separation distance",
-                bounded() ? "S_low" : "S",
-                "the greatest of the editions in force",
-                each.isEmpty()
-                        ? Withheld.noRule("S", "none of the editions in force has a rule for it")
-                        : Requirement.greatest(each),
-                required);
-    }
-
-    private Optional<Derived> longestTime() {
-        List<Derived> each = editions.stream()
-                .map(under -> under.positioning().longestTime())
-                .flatMap(Optional::stream)
-                .toList();
-        if (each.isEmpty()) {
-            return Optional.empty();
-        }
-        if (each.size() == 1 && each.get(0).about().equals(about)) {
-            return Optional.of(each.get(0));
-        }
-        return Optional.of(new Derived(
-                about,
-                "longest-response-time",
-                each.get(0).words(),
-                "T_max",
-                "the least of the editions in force",
-                Requirement.least(each),
-                each.get(0).rounding()));
-    }
-
-    private Derived longestStop(Derived longest, List<Term> links) {
-        Term before = new Sum(links);
-        return new Derived(
-                about,
-                "longest-stopping-time",
-                "longest stopping time the installed distance allows",
-                "t_2,max",
-                "difference",
-                new Case(
-                        List.of(new Branch(
-                                new Condition(longest, Comparison.LESS, before),
-                                new Withheld("t_2,max", "the links before the stop alone take longer"))),
-                        new Difference(longest, before)),
-                Rounding.down(Quantity.seconds("0.001")));
     }
 
     /**
@@ -271,65 +169,28 @@ public final class Guarding implements Recomputed {
         return responseTime;
     }
 
+    /** What the editions in force ask together. */
+    public Governing governing() {
+        return governing;
+    }
+
+    /** What is installed, and what is left of it. */
+    public Budget budget() {
+        return budget;
+    }
+
     /** What the installed distance is held against: the separation distance, or the lower bound of it that is known. */
     public Derived separationDistance() {
-        return distance;
-    }
-
-    /** Nobody's own figure for it is held against a lower bound. */
-    private Derived unknownDistance() {
-        return new Derived(
-                about,
-                "separation-distance",
-                "separation distance",
-                "S",
-                "the editions in force",
-                new Withheld("S", BOUNDED),
-                required);
-    }
-
-    /** The installed distance less its uncertainty. */
-    public Derived countedDistance() {
-        return counted;
+        return governing.distance();
     }
 
     public Derived margin() {
-        return margin;
-    }
-
-    /** The nearest position still allowed, as it would be measured. */
-    public Derived nearestPosition() {
-        return nearest;
-    }
-
-    public Optional<Derived> longestTimeAllowed() {
-        return longestTime;
-    }
-
-    public Optional<Derived> longestStop() {
-        return longestStop;
-    }
-
-    /** True when the installed distance must be more than the separation distance, not just as much. */
-    public boolean strict() {
-        return editions.stream()
-                .filter(under -> under.positioning().distance().value().equals(distance.value()))
-                .anyMatch(under -> under.positioning().position().strict());
+        return budget.margin();
     }
 
     /** True when what is known of the editions in force is enough to clear it, and it stands far enough. */
     public boolean cleared() {
-        return tooClose().holds() && !bounded();
-    }
-
-    /** True when of the separation distance only a lower bound is known. */
-    public boolean bounded() {
-        return open().findAny().isPresent();
-    }
-
-    private Stream<Under> open() {
-        return editions.stream()
-                .filter(under -> under.positioning().position().open().isPresent());
+        return tooClose().holds() && !governing.bounded();
     }
 
     @Override
@@ -341,7 +202,7 @@ public final class Guarding implements Recomputed {
     public List<Derived> derived() {
         List<Derived> derived = new ArrayList<>();
         responseTime.ifPresent(derived::add);
-        derived.add(counted);
+        derived.add(budget.counted());
         ofTheDevice.forEach(claim -> derived.add(claim.derived()));
         for (Under under : editions) {
             derived.addAll(under.positioning().others());
@@ -350,14 +211,12 @@ public final class Guarding implements Recomputed {
                 under.positioning().longestTime().ifPresent(derived::add);
             }
         }
-        derived.add(distance);
-        if (bounded()) {
-            derived.add(unknownDistance());
-        }
-        derived.add(margin);
-        derived.add(nearest);
-        longestTime.ifPresent(derived::add);
-        longestStop.ifPresent(derived::add);
+        derived.add(governing.distance());
+        governing.unknownDistance().ifPresent(derived::add);
+        derived.add(budget.margin());
+        derived.add(budget.nearest());
+        governing.longestTime().ifPresent(derived::add);
+        budget.longestStop().ifPresent(derived::add);
         return derived;
     }
 
@@ -371,8 +230,8 @@ public final class Guarding implements Recomputed {
                 "installed distance",
                 safeguard.installed().distance(),
                 safeguard.installed().uncertainty().value(),
-                strict() ? Relation.MORE_THAN : Relation.AT_LEAST,
-                distance,
+                governing.strict() ? Relation.MORE_THAN : Relation.AT_LEAST,
+                governing.distance(),
                 TOO_CLOSE,
                 safeguard.device().whenTooClose());
     }
@@ -410,7 +269,7 @@ public final class Guarding implements Recomputed {
                                                     .toList()) + ")",
                             "name under `standards` an edition that has one, or protect the zone by another kind of safeguard"));
         } else if (tooClose().holds()) {
-            open().forEach(under -> faults.add(notCleared(under)));
+            governing.open().forEach(under -> faults.add(notCleared(under)));
         }
         return faults;
     }

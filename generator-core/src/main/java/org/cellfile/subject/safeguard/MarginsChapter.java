@@ -83,9 +83,9 @@ public final class MarginsChapter {
                     String.valueOf(rows.size() + 1),
                     guarding.tag(),
                     workings.inUnits(guarding.margin()),
-                    workings.inUnits(guarding.nearestPosition()),
-                    guarding.longestTimeAllowed().map(Workings::shown).orElse("–"),
-                    guarding.longestStop().map(Workings::shown).orElse("–")));
+                    workings.inUnits(guarding.budget().nearest()),
+                    guarding.governing().longestTime().map(Workings::shown).orElse("–"),
+                    guarding.budget().longestStop().map(Workings::shown).orElse("–")));
         }
         return new Table(
                 "What each safeguard still allows",

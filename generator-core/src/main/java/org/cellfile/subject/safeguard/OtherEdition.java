@@ -61,7 +61,7 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
 
     /** True when the distance under the other edition is only a lower bound. */
     public boolean lowerBound() {
-        return under.bounded();
+        return under.governing().bounded();
     }
 
     /** How much more the other edition asks, rounded up; below zero when it asks less; empty when it is not known. */

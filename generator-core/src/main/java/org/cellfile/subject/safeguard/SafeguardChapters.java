@@ -86,9 +86,9 @@ public final class SafeguardChapters {
         Map<String, Object> data = new TreeMap<>(safeguard.device().drawing());
         data.put("tag", guarding.tag());
         data.put("zone", tags(safeguard.protects()));
-        data.put("inches", guarding.countedDistance().rounding().step().unit().equals(Unit.INCH));
+        data.put("inches", guarding.budget().counted().rounding().step().unit().equals(Unit.INCH));
         // A lower bound drawn to scale would pass for the distance itself.
-        if (!guarding.bounded()) {
+        if (!guarding.governing().bounded()) {
             guarding.separationDistance().rounded().ifPresent(required -> data.put("required", required.coherent()));
         }
         safeguard.installed().distance().value().ifPresent(value -> data.put("installed", value.coherent()));
@@ -142,14 +142,15 @@ public final class SafeguardChapters {
                                 required(guarding, workings),
                                 workings.inUnits(
                                         guarding.safeguard().installed().distance(), Side.DOWN),
-                                workings.inUnits(guarding.countedDistance()),
+                                workings.inUnits(guarding.budget().counted()),
                                 workings.inUnits(guarding.margin())))
                         .toList());
     }
 
     private static String required(Guarding guarding, Workings workings) {
-        String how = guarding.strict() ? "more than " : "";
-        return (guarding.bounded() ? "not less than " : how) + workings.inUnits(guarding.separationDistance());
+        String how = guarding.governing().strict() ? "more than " : "";
+        return (guarding.governing().bounded() ? "not less than " : how)
+                + workings.inUnits(guarding.separationDistance());
     }
 
     /** What the editions it rests on leave open, and what they say besides. */
