@@ -48,9 +48,10 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
     /** The same amount in another unit of the same dimension. */
     public Quantity in(Unit other) {
         same(other.dimension());
-        BigDecimal amount = coherent();
-        BigDecimal exact = amount.divide(other.size(), DIGITS);
-        return new Quantity(exact, other);
+        if (unit.size().compareTo(other.size()) == 0) {
+            return new Quantity(number, other);
+        }
+        return new Quantity(coherent().divide(other.size(), DIGITS), other);
     }
 
     public Quantity plus(Quantity other) {

@@ -1,6 +1,7 @@
 package org.cellfile.trace;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Objects;
@@ -25,7 +26,9 @@ public final class Derived implements Term {
     private final String clause;
     private final Term expression;
     private final Rounding rounding;
+    private final String tag;
     private final Optional<Quantity> value;
+    private final Set<Reference> references;
 
     /**
      * @param about tag of the thing it belongs to
@@ -44,7 +47,11 @@ public final class Derived implements Term {
         this.clause = clause;
         this.expression = expression;
         this.rounding = rounding;
+        this.tag = about + "." + name;
         this.value = expression.value();
+        Set<Reference> below = new LinkedHashSet<>();
+        collect(expression, below);
+        this.references = Collections.unmodifiableSet(below);
     }
 
     /** The same, printed at another step. */
@@ -64,7 +71,7 @@ public final class Derived implements Term {
 
     /** Thing and name: what `explain` calls it. */
     public String tag() {
-        return about + "." + name;
+        return tag;
     }
 
     /** What it is, in words. */
@@ -111,13 +118,12 @@ public final class Derived implements Term {
 
     /** Every value and table of an edition that this one rests on, through all calculations below it. */
     public Set<Reference> references() {
-        Set<Reference> references = new LinkedHashSet<>();
-        collect(this, references, new LinkedHashSet<>());
         return references;
     }
 
-    private static void collect(Term term, Set<Reference> references, Set<Derived> seen) {
-        if (term instanceof Derived derived && !seen.add(derived)) {
+    private static void collect(Term term, Set<Reference> references) {
+        if (term instanceof Derived derived) {
+            references.addAll(derived.references);
             return;
         }
         if (term instanceof Fixed fixed) {
@@ -128,11 +134,11 @@ public final class Derived implements Term {
             references.add(unknown.reference());
         } else if (term instanceof Case branches) {
             for (Case.Branch branch : branches.branches()) {
-                collect(branch.condition().left(), references, seen);
-                collect(branch.condition().right(), references, seen);
+                collect(branch.condition().left(), references);
+                collect(branch.condition().right(), references);
             }
         }
-        term.operands().forEach(operand -> collect(operand, references, seen));
+        term.operands().forEach(operand -> collect(operand, references));
     }
 
     /** Every derived value it was computed from, nearest first, each once; not itself. */
