@@ -208,7 +208,7 @@ public record Cell(
 
     /** An edition with what the cell states about its values. */
     public Edition holding(Edition edition) {
-        return edition.reading(identity.readInCopies());
+        return identity.readInCopies().into(edition);
     }
 
     /** Everything with derived values, in the order it is printed. */

@@ -11,12 +11,12 @@ import org.cellfile.trace.Standing.FromMemory;
 
 /** ANSI/RIA R15.06-2012, the national adoption of ISO 10218-1:2011 and ISO 10218-2:2011; from memory throughout. */
 @AutoService(Edition.class)
-public final class AnsiR1506Ed2012 implements RobotStandard, RobotCellStandard {
+public final class AnsiR1506Ed2012 extends FixedValues implements RobotStandard, RobotCellStandard {
 
     private static final String ID = "ANSI R15.06:2012";
 
     /** 254 mm/s exactly, a little more than the 250 mm/s of the ISO edition. */
-    private static final Fixed MANUAL_REDUCED_SPEED = fixed(
+    private final Fixed manualReducedSpeed = fixed(
             "v_max",
             Quantity.of("10", Unit.INCH_PER_SECOND),
             "manual-reduced-speed",
@@ -24,7 +24,7 @@ public final class AnsiR1506Ed2012 implements RobotStandard, RobotCellStandard {
             "part 1, cl. 5.6.2",
             "printed as 10 in/s beside 250 mm/s, which is a little less");
 
-    private static final Fixed FENCE_HEIGHT = fixed(
+    private final Fixed fenceHeight = fixed(
             "h_min",
             Quantity.millimetres("1400"),
             "fence-height",
@@ -32,7 +32,7 @@ public final class AnsiR1506Ed2012 implements RobotStandard, RobotCellStandard {
             "part 2, cl. 5.10.3",
             "as in ISO 10218-2:2011, of which it is the national adoption");
 
-    private static final Fixed GAP_BELOW = fixed(
+    private final Fixed gapBelow = fixed(
             "g_max",
             Quantity.millimetres("180"),
             "gap-below",
@@ -40,7 +40,7 @@ public final class AnsiR1506Ed2012 implements RobotStandard, RobotCellStandard {
             "part 2, cl. 5.10.3",
             "as in ISO 10218-2:2011, of which it is the national adoption");
 
-    private static final Fixed ENABLING_POSITIONS = fixed(
+    private final Fixed enablingPositions = fixed(
             "n",
             Quantity.count(3),
             "enabling-positions",
@@ -48,17 +48,28 @@ public final class AnsiR1506Ed2012 implements RobotStandard, RobotCellStandard {
             "part 1, cl. 5.8.3",
             "common practice");
 
-    private static final Reference LOCKABLE_MODES = new Reference(
-            "ansi-r15-06-2012.lockable-modes",
+    private final Reference lockableModes = reference(
+            "lockable-modes",
             "the mode selector can be locked in each position, or selects by means that amount to it",
             new Clause(ID, "part 1, cl. 5.7.1"),
             new FromMemory("common practice"));
 
-    private static Fixed fixed(String symbol, Quantity quantity, String id, String name, String place, String remark) {
-        return new Fixed(
-                symbol,
-                quantity,
-                new Reference("ansi-r15-06-2012." + id, name, new Clause(ID, place), new FromMemory(remark)));
+    private Fixed fixed(String symbol, Quantity quantity, String id, String name, String place, String remark) {
+        return fixed(symbol, quantity, id, name, new Clause(ID, place), new FromMemory(remark));
+    }
+
+    /** As its values are held here. */
+    public AnsiR1506Ed2012() {
+        this(CopyValues.NONE);
+    }
+
+    private AnsiR1506Ed2012(CopyValues copy) {
+        super("ansi-r15-06-2012", copy);
+    }
+
+    @Override
+    public AnsiR1506Ed2012 reading(CopyValues copy) {
+        return new AnsiR1506Ed2012(copy);
     }
 
     @Override
@@ -79,26 +90,26 @@ public final class AnsiR1506Ed2012 implements RobotStandard, RobotCellStandard {
 
     @Override
     public Fixed manualReducedSpeed() {
-        return MANUAL_REDUCED_SPEED;
+        return manualReducedSpeed;
     }
 
     @Override
     public Fixed enablingPositions() {
-        return ENABLING_POSITIONS;
+        return enablingPositions;
     }
 
     @Override
     public Reference lockableModes() {
-        return LOCKABLE_MODES;
+        return lockableModes;
     }
 
     @Override
     public Fixed leastFenceHeight() {
-        return FENCE_HEIGHT;
+        return fenceHeight;
     }
 
     @Override
     public Fixed widestGapBelow() {
-        return GAP_BELOW;
+        return gapBelow;
     }
 }

@@ -1,5 +1,7 @@
 package org.cellfile.standard;
 
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import org.cellfile.quantity.Dimension;
@@ -23,8 +25,10 @@ public record Asked(Reference reference, Dimension dimension, Set<Form> forms, M
         OF_A_SAFEGUARD,
         /** rows of a table of reach by heights */
         HEIGHTS,
-        /** rows of a table of reach by openings */
-        OPENINGS
+        /** rows of a table by openings */
+        OPENINGS,
+        /** rows of a table that words head */
+        WORDS
     }
 
     public Asked {
@@ -39,6 +43,17 @@ public record Asked(Reference reference, Dimension dimension, Set<Form> forms, M
                 ours.quantity().dimension(),
                 Set.of(Form.VALUE),
                 Map.of(new CopyKey.Whole(), ours.quantity()));
+    }
+
+    /** The cells of a table, one for each id in it. */
+    static List<Asked> of(Form form, Map<CopyKey, Fixed> cells) {
+        Map<Reference, Map<CopyKey, Quantity>> byReference = new LinkedHashMap<>();
+        cells.forEach((key, cell) -> byReference
+                .computeIfAbsent(cell.reference(), reference -> new LinkedHashMap<>())
+                .put(key, cell.quantity()));
+        return byReference.entrySet().stream()
+                .map(one -> new Asked(one.getKey(), Dimension.LENGTH, Set.of(form), one.getValue()))
+                .toList();
     }
 
     /** True when no value of it can be zero, because the one held here is not. */

@@ -1,5 +1,6 @@
 package org.cellfile.standard;
 
+import java.util.Optional;
 import org.cellfile.quantity.Quantity;
 
 /** For what a value that was read in a copy holds. */
@@ -32,11 +33,28 @@ public sealed interface CopyKey {
         }
     }
 
-    /** A cell of a table of openings, by shape and the greatest size of its row, in mm. */
-    record Opening(String shape, Quantity size) implements CopyKey {
+    /**
+     * A cell of a table of openings.
+     *
+     * @param shape heading the column; empty where the table has one column for every shape
+     * @param upTo the greatest opening of the row
+     */
+    record Opening(Optional<String> shape, Quantity upTo) implements CopyKey {
         @Override
         public String words() {
-            return " for a " + shape + " opening of " + size.plain();
+            return shape.map(one -> " for a " + one + " opening").orElse(" for an opening") + " up to " + upTo.plain();
+        }
+    }
+
+    /**
+     * A row of a table that a word heads.
+     *
+     * @param column what the word is, for example {@code body-part}
+     */
+    record Row(String column, String word) implements CopyKey {
+        @Override
+        public String words() {
+            return " for the " + column.replace('-', ' ') + " `" + word + "`";
         }
     }
 }

@@ -36,7 +36,7 @@ public record CopyValues(List<Read> all) {
         Reference reference(Reference asked, String here) {
             return new Reference(
                     id,
-                    asked.name() + (key instanceof CopyKey.OfSafeguard ? key.words() : ""),
+                    asked.name() + key.words(),
                     new Clause(asked.clause().edition(), clause),
                     new ReadInCopy(by, on, copy, place, here));
         }
@@ -46,12 +46,17 @@ public record CopyValues(List<Read> all) {
         all = List.copyOf(all);
     }
 
-    /** A value held here, or what was read in its place. */
-    Fixed or(Fixed ours) {
+    /** An edition with what was read of it; itself where nobody read anything. */
+    public Edition into(Edition edition) {
+        return all.isEmpty() ? edition : edition.reading(this);
+    }
+
+    /** A value held here for a key, or what was read in its place. */
+    Fixed or(Fixed ours, CopyKey key) {
         if (!ours.reference().fromMemory()) {
             return ours;
         }
-        return of(ours.reference().id(), new CopyKey.Whole())
+        return of(ours.reference().id(), key)
                 .map(read -> new Fixed(
                         isItsOwnSymbol(ours) ? read.is.toString() : ours.symbol(),
                         read.is,
@@ -70,8 +75,7 @@ public record CopyValues(List<Read> all) {
                 .map(read -> new Fixed(symbol, read.is, read.reference(asked, "not publicly known")));
     }
 
-    /** What was read for a key of an id. */
-    Optional<Read> of(String id, CopyKey key) {
+    private Optional<Read> of(String id, CopyKey key) {
         return all.stream()
                 .filter(read -> read.id.equals(id) && read.key.equals(key))
                 .findFirst();
@@ -85,7 +89,7 @@ public record CopyValues(List<Read> all) {
     }
 
     /** What is held here from memory, beside what was read. */
-    static String beside(Quantity ours, Quantity theirs) {
+    private static String beside(Quantity ours, Quantity theirs) {
         int order = theirs.compareTo(ours);
         String difference = order == 0
                 ? "no difference"

@@ -17,15 +17,11 @@ public interface Edition {
         return Optional.empty();
     }
 
-    /** The same edition with the values that were read in copies of it; itself where it has no use for them. */
-    default Edition reading(CopyValues values) {
-        return this;
-    }
+    /** The same edition with the values that were read in copies of it. */
+    Edition reading(CopyValues copy);
 
     /** What can be told it from a copy. */
-    default List<Asked> asked() {
-        return List.of();
-    }
+    List<Asked> asked();
 
     /** Its id as part of a tag, for example {@code iso-13855-2010}. */
     default String slug() {

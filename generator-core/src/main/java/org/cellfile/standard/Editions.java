@@ -25,7 +25,7 @@ public final class Editions {
         return KNOWN.stream().map(Edition::id).toList();
     }
 
-    /** What an edition can be told from a copy under an id; empty when none has such an id. */
+    /** What an edition, or EN 574, can be told from a copy under an id; empty when none has such an id. */
     public static Optional<Asked> asked(String id) {
         return asked().filter(one -> one.reference().id().equals(id)).findFirst();
     }
@@ -36,7 +36,7 @@ public final class Editions {
     }
 
     private static Stream<Asked> asked() {
-        return KNOWN.stream().flatMap(edition -> edition.asked().stream());
+        return Stream.concat(KNOWN.stream().flatMap(edition -> edition.asked().stream()), En574.asked().stream());
     }
 
     /** Those of one subject. */

@@ -54,6 +54,11 @@ public final class En574 {
 
     private En574() {}
 
+    /** What a copy can tell of it: nothing that takes the place of a value, as all were published, but whether it agrees. */
+    static List<Asked> asked() {
+        return List.of(Asked.of(ASYNCHRONY), Asked.of(EACH), Asked.of(HEIGHT));
+    }
+
     /** True when both actuators have to be worked within a short time of one another. */
     public static boolean synchronous(String type) {
         return type.startsWith("III");

@@ -1,6 +1,7 @@
 package org.cellfile.standard;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -14,8 +15,8 @@ import org.cellfile.trace.Reference;
 import org.cellfile.trace.Standing;
 
 /**
- * The fixed values of an edition, each declared once in a field of a class for that edition: as held here, or as somebody read it in
- * a copy.
+ * The fixed values of an edition, each declared once in a field: as held here, or as somebody read it in a copy. An edition that fixes
+ * many has a class of values beside it, one that fixes few is one.
  */
 abstract class FixedValues {
 
@@ -53,10 +54,10 @@ abstract class FixedValues {
         return fixed(symbol, Quantity.of(degrees, Unit.DEGREE), id, name, clause, standing);
     }
 
-    private Fixed fixed(String symbol, Quantity quantity, String id, String name, Clause clause, Standing standing) {
+    Fixed fixed(String symbol, Quantity quantity, String id, String name, Clause clause, Standing standing) {
         Fixed ours = new Fixed(symbol, quantity, reference(id, name, clause, standing));
         asked.add(Asked.of(ours));
-        return copy.or(ours);
+        return copy.or(ours, new CopyKey.Whole());
     }
 
     /** A length that the edition fixes and that is not publicly known; only a copy can tell. */
@@ -66,10 +67,52 @@ abstract class FixedValues {
         return reference;
     }
 
-    /** A table. */
-    HeightTable table(HeightTable ours) {
-        asked.add(ours.asked());
-        return ours.reading(copy);
+    /** A table by height of the hazard and of the edge reached over. */
+    HeightTable heights(String resource, String symbol, Reference reference) {
+        HeightTable table = HeightTable.load(resource, symbol, reference, copy);
+        asked.addAll(table.asked());
+        return table;
+    }
+
+    /**
+     * A table by shape and size of an opening.
+     *
+     * @param limb the largest thing that passes, for example {@code an arm}
+     */
+    OpeningTable openings(String resource, String symbol, String limb, Reference reference) {
+        OpeningTable table = OpeningTable.load(resource, symbol, limb, reference, copy);
+        asked.addAll(table.asked());
+        return table;
+    }
+
+    /**
+     * A table of how wide an opening may be by its distance.
+     *
+     * @param published cited by the rows read in public
+     * @param fromMemory cited by the others
+     */
+    GuardOpeningTable guardOpenings(String resource, Reference published, Reference fromMemory) {
+        GuardOpeningTable table = GuardOpeningTable.load(resource, published, fromMemory, copy);
+        asked.addAll(table.asked());
+        return table;
+    }
+
+    /**
+     * Lengths under one id that words tell apart.
+     *
+     * @param column what the words are, as {@code copy-values} has it, for example {@code body-part}
+     * @param ours by word, all with the same reference
+     */
+    Map<String, Fixed> rows(String column, Map<String, Fixed> ours) {
+        Map<CopyKey, Fixed> cells = new HashMap<>();
+        Map<String, Fixed> counted = new HashMap<>();
+        ours.forEach((word, row) -> {
+            CopyKey key = new CopyKey.Row(column, word);
+            cells.put(key, row);
+            counted.put(word, copy.or(row, key));
+        });
+        asked.addAll(Asked.of(Form.WORDS, cells));
+        return counted;
     }
 
     /** A rule in words, which can be confirmed but not stated as a value. */
@@ -78,7 +121,7 @@ abstract class FixedValues {
     }
 
     /** All that can be told it from a copy. */
-    List<Asked> asked() {
+    public List<Asked> asked() {
         return List.copyOf(asked);
     }
 }

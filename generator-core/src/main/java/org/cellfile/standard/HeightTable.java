@@ -6,21 +6,24 @@ import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
-import java.util.Optional;
-import java.util.Set;
-import org.cellfile.quantity.Dimension;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Unit;
 import org.cellfile.standard.Asked.Form;
-import org.cellfile.standard.CopyValues.Read;
+import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Formula;
 import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Reference;
+import org.cellfile.trace.Standing.FromMemory;
+import org.cellfile.trace.Standing.ReadInCopy;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
 
@@ -38,63 +41,55 @@ final class HeightTable {
     private final Reference reference;
     private final List<BigDecimal> columns;
     private final List<Row> rows;
-    private final CopyValues copy;
+    private final Map<CopyKey, Fixed> ours;
 
-    private record Row(BigDecimal height, List<BigDecimal> cells) {}
+    /** The cells as they count: as read in a copy, or as held here. */
+    private record Row(BigDecimal height, List<Cell> cells) {}
 
-    private HeightTable(String symbol, Reference reference, List<BigDecimal> columns, List<Row> rows, CopyValues copy) {
+    private record Cell(BigDecimal height, CopyKey key, Fixed is) {}
+
+    private HeightTable(
+            String symbol, Reference reference, List<BigDecimal> columns, List<Row> rows, Map<CopyKey, Fixed> ours) {
         this.symbol = symbol;
         this.reference = reference;
         this.columns = columns;
         this.rows = rows;
-        this.copy = copy;
+        this.ours = ours;
     }
 
-    /** Reads the resource beside this class. */
-    static HeightTable load(String resource, String symbol, Reference reference) {
+    /**
+     * Reads the resource beside this class.
+     *
+     * @param copy whose cells stand in place of those held here from memory
+     */
+    static HeightTable load(String resource, String symbol, Reference reference, CopyValues copy) {
         List<List<String>> lines = lines(resource);
         List<BigDecimal> columns = numbers(lines.get(0));
-        List<Row> rows = lines.stream()
-                .skip(1)
-                .map(line -> new Row(new BigDecimal(line.get(0)), numbers(line)))
-                .sorted((a, b) -> a.height.compareTo(b.height))
-                .toList();
-        return new HeightTable(symbol, reference, columns, rows, CopyValues.NONE);
-    }
-
-    /** The same with cells that were read in copies in place of those held here from memory. */
-    HeightTable reading(CopyValues values) {
-        return reference.fromMemory() ? new HeightTable(symbol, reference, columns, rows, values) : this;
+        Map<CopyKey, Fixed> ours = new HashMap<>();
+        List<Row> rows = new ArrayList<>();
+        for (List<String> line : lines.subList(1, lines.size())) {
+            BigDecimal height = new BigDecimal(line.get(0));
+            List<BigDecimal> numbers = numbers(line);
+            List<Cell> cells = new ArrayList<>();
+            for (int column = 0; column < columns.size(); column++) {
+                CopyKey key = new CopyKey.Heights(millimetres(height), millimetres(columns.get(column)));
+                Fixed held = new Fixed(symbol, millimetres(numbers.get(column)), reference);
+                ours.put(key, held);
+                cells.add(new Cell(height, key, copy.or(held, key)));
+            }
+            rows.add(new Row(height, cells));
+        }
+        rows.sort(Comparator.comparing(Row::height));
+        return new HeightTable(symbol, reference, columns, rows, ours);
     }
 
     /** What a copy can tell of it: every cell. */
-    Asked asked() {
-        Map<CopyKey, Quantity> cells = new HashMap<>();
-        for (Row row : rows) {
-            for (int column = 0; column < columns.size(); column++) {
-                cells.put(key(row, column), millimetres(row.cells.get(column)));
-            }
-        }
-        return new Asked(reference, Dimension.LENGTH, Set.of(Form.HEIGHTS), cells);
-    }
-
-    private CopyKey key(Row row, int column) {
-        return new CopyKey.Heights(millimetres(row.height), millimetres(columns.get(column)));
+    List<Asked> asked() {
+        return Asked.of(Form.HEIGHTS, ours);
     }
 
     private static Quantity millimetres(BigDecimal number) {
         return new Quantity(number, Unit.MILLIMETRE);
-    }
-
-    /** A cell as it counts: as it was read in a copy, or as it is held here. */
-    private record Cell(Row row, Quantity ours, Optional<Read> theirs) {
-        Quantity value() {
-            return theirs.map(Read::is).orElse(ours);
-        }
-    }
-
-    private Cell cell(Row row, int column) {
-        return new Cell(row, millimetres(row.cells.get(column)), copy.of(reference.id(), key(row, column)));
     }
 
     /** The lines of a table resource that are not remarks, in cells. */
@@ -147,27 +142,38 @@ final class HeightTable {
         }
         int taken = column;
         List<Cell> cells = rows.subList(first, last + 1).stream()
-                .map(row -> cell(row, taken))
+                .map(row -> row.cells.get(taken))
                 .toList();
         Cell greatest = cells.get(0);
         for (Cell cell : cells) {
-            if (cell.value().compareTo(greatest.value()) > 0) {
+            if (cell.is.quantity().compareTo(greatest.is.quantity()) > 0) {
                 greatest = cell;
             }
         }
         String how = symbol + " is the greatest cell of the rows " + rows.get(first).height + " mm to "
                 + rows.get(last).height + " mm (hazard from " + Formula.shown(lowest) + " to " + Formula.shown(highest)
                 + ") in the column " + columns.get(column) + " mm (edge at " + Formula.shown(edge) + "): row "
-                + greatest.row.height + " mm";
-        return new Lookup(symbol, greatest.value(), standing(greatest, cells), List.of(lowest, highest, edge), how);
+                + greatest.height + " mm";
+        return new Lookup(
+                symbol, greatest.is.quantity(), standing(greatest, cells), List.of(lowest, highest, edge), how);
     }
 
-    /** The greatest cell was read in a copy only if those it was compared with were, too. */
+    /**
+     * The greatest cell was read in a copy only if those it was compared with were, too: otherwise the table stays from memory,
+     * and says which of them were read.
+     */
     private Reference standing(Cell greatest, List<Cell> compared) {
-        boolean all = compared.stream().allMatch(cell -> cell.theirs.isPresent());
-        return greatest.theirs
-                .filter(read -> all)
-                .map(read -> read.reference(reference, CopyValues.beside(greatest.ours, read.is())))
-                .orElse(reference);
+        List<String> read = compared.stream()
+                .filter(cell -> cell.is.reference().standing() instanceof ReadInCopy)
+                .map(cell -> "the cell" + cell.key.words() + " "
+                        + cell.is.reference().standing().words())
+                .toList();
+        if (reference.standing() instanceof FromMemory memory && !read.isEmpty() && read.size() < compared.size()) {
+            String remark = Stream.concat(Stream.of(memory.remark()), read.stream())
+                    .filter(words -> !words.isEmpty())
+                    .collect(Collectors.joining("; "));
+            return new Reference(reference.id(), reference.name(), reference.clause(), new FromMemory(remark));
+        }
+        return greatest.is.reference();
     }
 }

@@ -11,36 +11,49 @@ import org.cellfile.trace.Standing.Published;
 
 /** ISO 10218-1:2011; the clause numbers are from memory. */
 @AutoService(Edition.class)
-public final class Iso10218Part1Ed2011 implements RobotStandard {
+public final class Iso10218Part1Ed2011 extends FixedValues implements RobotStandard {
 
-    private static final Fixed MANUAL_REDUCED_SPEED = new Fixed(
+    private static final String ID = "ISO 10218-1:2011";
+
+    private final Fixed manualReducedSpeed = fixed(
             "v_max",
             Quantity.of("250", Unit.MILLIMETRE_PER_SECOND),
-            new Reference(
-                    "iso-10218-1-2011.manual-reduced-speed",
-                    "highest speed of the tool centre point in manual reduced speed",
-                    new Clause("ISO 10218-1:2011", "cl. 5.6.2"),
-                    new Published(
-                            "OSHA Technical Manual, section IV chapter 4, as quoted in public notes (at second hand)")));
+            "manual-reduced-speed",
+            "highest speed of the tool centre point in manual reduced speed",
+            new Clause(ID, "cl. 5.6.2"),
+            new Published("OSHA Technical Manual, section IV chapter 4, as quoted in public notes (at second hand)"));
 
-    private static final Fixed ENABLING_POSITIONS = new Fixed(
+    private final Fixed enablingPositions = fixed(
             "n_3",
             Quantity.count(3),
-            new Reference(
-                    "iso-10218-1-2011.enabling-positions",
-                    "positions of an enabling device, only the middle one of which permits motion",
-                    new Clause("ISO 10218-1:2011", "cl. 5.8.3"),
-                    new FromMemory("common practice")));
-
-    private static final Reference LOCKABLE_MODES = new Reference(
-            "iso-10218-1-2011.lockable-modes",
-            "the mode selector can be locked in each position, or selects by means that amount to it",
-            new Clause("ISO 10218-1:2011", "cl. 5.7.1"),
+            "enabling-positions",
+            "positions of an enabling device, only the middle one of which permits motion",
+            new Clause(ID, "cl. 5.8.3"),
             new FromMemory("common practice"));
+
+    private final Reference lockableModes = reference(
+            "lockable-modes",
+            "the mode selector can be locked in each position, or selects by means that amount to it",
+            new Clause(ID, "cl. 5.7.1"),
+            new FromMemory("common practice"));
+
+    /** As its values are held here. */
+    public Iso10218Part1Ed2011() {
+        this(CopyValues.NONE);
+    }
+
+    private Iso10218Part1Ed2011(CopyValues copy) {
+        super("iso-10218-1-2011", copy);
+    }
+
+    @Override
+    public Iso10218Part1Ed2011 reading(CopyValues copy) {
+        return new Iso10218Part1Ed2011(copy);
+    }
 
     @Override
     public String id() {
-        return "ISO 10218-1:2011";
+        return ID;
     }
 
     @Override
@@ -50,16 +63,16 @@ public final class Iso10218Part1Ed2011 implements RobotStandard {
 
     @Override
     public Fixed manualReducedSpeed() {
-        return MANUAL_REDUCED_SPEED;
+        return manualReducedSpeed;
     }
 
     @Override
     public Fixed enablingPositions() {
-        return ENABLING_POSITIONS;
+        return enablingPositions;
     }
 
     @Override
     public Reference lockableModes() {
-        return LOCKABLE_MODES;
+        return lockableModes;
     }
 }

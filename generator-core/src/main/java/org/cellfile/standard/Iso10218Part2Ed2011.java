@@ -1,44 +1,51 @@
 package org.cellfile.standard;
 
 import com.google.auto.service.AutoService;
-import org.cellfile.quantity.Quantity;
 import org.cellfile.trace.Clause;
 import org.cellfile.trace.Fixed;
-import org.cellfile.trace.Reference;
-import org.cellfile.trace.Standing;
 import org.cellfile.trace.Standing.Published;
 
 /** ISO 10218-2:2011; the clause number is from memory. */
 @AutoService(Edition.class)
-public final class Iso10218Part2Ed2011 implements RobotCellStandard {
+public final class Iso10218Part2Ed2011 extends FixedValues implements RobotCellStandard {
 
-    private static final Clause PERIMETER = new Clause("ISO 10218-2:2011", "cl. 5.10.3");
+    private static final String ID = "ISO 10218-2:2011";
+    private static final Clause PERIMETER = new Clause(ID, "cl. 5.10.3");
 
-    private static final Fixed FENCE_HEIGHT = fixed(
+    private final Fixed fenceHeight = length(
             "h_min",
             "1400",
             "fence-height",
             "least height of a fixed guard that keeps people out",
+            PERIMETER,
             new Published("robot-safety.net, material entry and exit"));
 
-    private static final Fixed GAP_BELOW = fixed(
+    private final Fixed gapBelow = length(
             "g_max",
             "180",
             "gap-below",
             "widest gap below a fixed guard that keeps the body out",
+            PERIMETER,
             new Published(
                     "robot-safety.net, material entry and exit; Access s.r.l., minimum clearances floor to fence"));
 
-    private static Fixed fixed(String symbol, String millimetres, String id, String name, Standing standing) {
-        return new Fixed(
-                symbol,
-                Quantity.millimetres(millimetres),
-                new Reference("iso-10218-2-2011." + id, name, PERIMETER, standing));
+    /** As its values are held here. */
+    public Iso10218Part2Ed2011() {
+        this(CopyValues.NONE);
+    }
+
+    private Iso10218Part2Ed2011(CopyValues copy) {
+        super("iso-10218-2-2011", copy);
+    }
+
+    @Override
+    public Iso10218Part2Ed2011 reading(CopyValues copy) {
+        return new Iso10218Part2Ed2011(copy);
     }
 
     @Override
     public String id() {
-        return "ISO 10218-2:2011";
+        return ID;
     }
 
     @Override
@@ -48,11 +55,11 @@ public final class Iso10218Part2Ed2011 implements RobotCellStandard {
 
     @Override
     public Fixed leastFenceHeight() {
-        return FENCE_HEIGHT;
+        return fenceHeight;
     }
 
     @Override
     public Fixed widestGapBelow() {
-        return GAP_BELOW;
+        return gapBelow;
     }
 }

@@ -202,16 +202,14 @@ final class Iso13855Ed2010Values extends FixedValues {
             STOPPING,
             new FromMemory(""));
 
-    private static final HeightTable REACH_OVER = HeightTable.load(
+    final HeightTable reachOver = heights(
             "iso-13855-2010-table-1.csv",
             "C_RO",
-            new Reference(
-                    "iso-13855-2010.reach-over",
+            reference(
+                    "reach-over",
                     "reaching over the upper edge of a field",
                     REACHING_OVER,
                     new Published(
                             "Schmersal SLC440/SLG440 operating instructions, p. 13; between rows and columns as in wenglor SEFB"
                                     + " operating instructions, p. 39 and 41")));
-
-    final HeightTable reachOver = table(REACH_OVER);
 }

@@ -1,69 +1,106 @@
 package org.cellfile.standard;
 
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.trace.Clause;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Reference;
-import org.cellfile.trace.Standing;
 import org.cellfile.trace.Standing.FromMemory;
 import org.cellfile.trace.Standing.Published;
 import org.cellfile.trace.Term;
 
 /** The tables that ISO 13857 has carried unchanged through its editions of 2008 and 2019. */
-final class Iso13857Tables {
+final class Iso13857Tables extends FixedValues {
 
-    private final String edition;
-    private final String prefix;
+    private static final Published BODY =
+            new Published("safety-products.de, safety distances; ZT Grassberger, ISO 13857 safety distance table");
+
     private final OpeningTable arms;
     private final OpeningTable legs;
     private final HeightTable structures;
-    private final Map<String, List<String>> ends = new HashMap<>();
+    private final Map<String, List<String>> ends = new TreeMap<>();
+    private final Map<String, Fixed> around = new TreeMap<>();
+    private final Fixed slotForBody;
+    private final Fixed openingForBody;
 
     /**
      * @param edition as cited
      * @param prefix of the ids of its values
      */
-    Iso13857Tables(String edition, String prefix) {
-        this.edition = edition;
-        this.prefix = prefix;
-        arms = OpeningTable.load(
+    Iso13857Tables(String edition, String prefix, CopyValues copy) {
+        super(prefix, copy);
+        Clause table2 = new Clause(edition, "table 2");
+        Clause table3 = new Clause(edition, "table 3");
+        Clause table4 = new Clause(edition, "table 4");
+        Clause table7 = new Clause(edition, "table 7");
+        arms = openings(
                 "iso-13857-table-4.csv",
                 "s_r",
                 "an arm",
                 reference(
                         "reach-through",
                         "reaching through regular openings, persons from 14 years on",
-                        "table 4",
+                        table4,
                         new Published(
                                 "ZT Grassberger, ISO 13857 safety distance table; in part Dr. Birn, safety distance of lattice"
                                         + " fences; short slots also safety-products.de, safety distances, and"
                                         + " safetyfenceguarding.com, reaching through openings")));
-        legs = OpeningTable.load(
+        legs = openings(
                 "iso-13857-table-7.csv",
                 "s_l",
                 "a leg",
                 reference(
                         "reach-with-legs",
                         "reaching through regular openings with the legs",
-                        "table 7",
+                        table7,
                         new FromMemory(
                                 "published are the slot up to 180 mm with 1100 mm (ZT Grassberger, ISO 13857 safety"
                                         + " distance table) and 50 mm for slots up to 75 mm long (safety-products.de, safety distances),"
                                         + " without the row it belongs to")));
-        structures = HeightTable.load(
+        structures = heights(
                 "iso-13857-table-2.csv",
                 "c",
                 reference(
                         "reach-over",
                         "reaching over protective structures, high risk",
-                        "table 2",
+                        table2,
                         new FromMemory("one cell agrees with Genmacs, how to position")));
+        Reference supported = reference(
+                "reach-around-supported",
+                "reaching around an end with the arm held back",
+                table3,
+                new FromMemory("the least length of 300 mm is published: GT Engineering, EN ISO 13857 upper limbs"));
+        Map<String, Fixed> heldBack = new TreeMap<>();
         HeightTable.lines("iso-13857-table-3.csv").stream().skip(1).forEach(line -> ends.put(line.get(0), line));
+        ends.forEach((support, line) -> {
+            if (isFree(line)) {
+                around.put(
+                        support,
+                        length(
+                                "s_r",
+                                line.get(1),
+                                "reach-around",
+                                "reaching around an end from the shoulder",
+                                table3,
+                                new Published("GT Engineering, EN ISO 13857 upper limbs")));
+            } else {
+                heldBack.put(support, new Fixed("s_r", Quantity.millimetres(line.get(1)), supported));
+            }
+        });
+        around.putAll(rows("support", heldBack));
+        slotForBody =
+                length("e_max", "180", "body-through-slot", "widest slot through which no body passes", table7, BODY);
+        openingForBody = length(
+                "e_max",
+                "240",
+                "body-through-opening",
+                "widest square or round opening through which no body passes",
+                table7,
+                BODY);
     }
 
     Term through(ReachStandard.Opening opening) {
@@ -79,45 +116,23 @@ final class Iso13857Tables {
     }
 
     Term around(String support) {
+        Fixed reach = Objects.requireNonNull(around.get(support), support);
         List<String> row = Objects.requireNonNull(ends.get(support), support);
-        boolean free = row.get(2).isEmpty();
-        Reference table = free
-                ? reference(
-                        "reach-around",
-                        "reaching around an end from the shoulder",
-                        "table 3",
-                        new Published("GT Engineering, EN ISO 13857 upper limbs"))
-                : reference(
-                        "reach-around-supported",
-                        "reaching around an end with the arm held back",
-                        "table 3",
-                        new FromMemory(
-                                "the least length of 300 mm is published: GT Engineering, EN ISO 13857 upper limbs"));
         return new Lookup(
                 "s_r",
-                Quantity.millimetres(row.get(1)),
-                table,
+                reach.quantity(),
+                reach.reference(),
                 List.of(),
                 "s_r: the arm is held back up to the " + support
-                        + (free ? "" : ", by something at least " + row.get(2) + " mm long"));
+                        + (isFree(row) ? "" : ", by something at least " + row.get(2) + " mm long"));
+    }
+
+    /** True when nothing holds the arm back, so that nothing has to be long. */
+    private static boolean isFree(List<String> row) {
+        return row.get(2).isEmpty();
     }
 
     Fixed widestWithoutBody(String shape) {
-        boolean slot = shape.equals("slot");
-        return new Fixed(
-                "e_max",
-                Quantity.millimetres(slot ? "180" : "240"),
-                reference(
-                        slot ? "body-through-slot" : "body-through-opening",
-                        slot
-                                ? "widest slot through which no body passes"
-                                : "widest square or round opening through which no body passes",
-                        "table 7",
-                        new Published(
-                                "safety-products.de, safety distances; ZT Grassberger, ISO 13857 safety distance table")));
-    }
-
-    private Reference reference(String id, String name, String place, Standing standing) {
-        return new Reference(prefix + "." + id, name, new Clause(edition, place), standing);
+        return shape.equals("slot") ? slotForBody : openingForBody;
     }
 }

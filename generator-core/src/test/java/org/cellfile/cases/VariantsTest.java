@@ -17,6 +17,8 @@ import org.cellfile.read.Reading;
 import org.cellfile.read.Section;
 import org.cellfile.source.World;
 import org.cellfile.standard.Approach;
+import org.cellfile.standard.Asked;
+import org.cellfile.standard.CopyValues;
 import org.cellfile.standard.Editions;
 import org.cellfile.standard.Position;
 import org.cellfile.standard.PositioningStandard;
@@ -47,6 +49,16 @@ class VariantsTest {
         @Override
         public String title() {
             return "listening";
+        }
+
+        @Override
+        public Listening reading(CopyValues copy) {
+            return this;
+        }
+
+        @Override
+        public List<Asked> asked() {
+            return List.of();
         }
 
         @Override

@@ -3,7 +3,11 @@ package org.cellfile.subject.identity;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
@@ -16,7 +20,6 @@ import org.cellfile.standard.Asked.Form;
 import org.cellfile.standard.CopyKey;
 import org.cellfile.standard.CopyValues;
 import org.cellfile.standard.Editions;
-import org.cellfile.standard.ReachStandard;
 
 /**
  * A value that a named person read in a copy of the standard and that is to be used.
@@ -85,7 +88,10 @@ public record CopyValue(
             return rows(section, CopyValue::heights);
         }
         if (asked.forms().contains(Form.OPENINGS)) {
-            return rows(section, CopyValue::opening);
+            return rows(section, row -> opening(row, asked));
+        }
+        if (asked.forms().contains(Form.WORDS)) {
+            return rows(section, row -> headedByAWord(row, asked));
         }
         Stated<Quantity> is = is(section, asked);
         if (asked.forms().contains(Form.OF_A_SAFEGUARD)) {
@@ -123,10 +129,29 @@ public record CopyValue(
         return hazard.value().flatMap(a -> edge.value().map(b -> new CopyKey.Heights(a, b)));
     }
 
-    private static Optional<CopyKey> opening(Section row) {
-        Stated<String> shape = row.word("shape", ReachStandard.SHAPES);
-        Stated<Quantity> size = row.positive("opening", Dimension.LENGTH);
-        return shape.value().flatMap(a -> size.value().map(b -> new CopyKey.Opening(a, b)));
+    private static Optional<CopyKey> opening(Section row, Asked asked) {
+        Set<String> shapes = keys(asked, CopyKey.Opening.class)
+                .flatMap(key -> key.shape().stream())
+                .collect(Collectors.toCollection(TreeSet::new));
+        Stated<Quantity> upTo = row.positive("opening", Dimension.LENGTH);
+        if (shapes.isEmpty()) {
+            return upTo.value().map(size -> new CopyKey.Opening(Optional.empty(), size));
+        }
+        Stated<String> shape = row.word("shape", shapes);
+        return shape.value().flatMap(one -> upTo.value().map(size -> new CopyKey.Opening(Optional.of(one), size)));
+    }
+
+    private static Optional<CopyKey> headedByAWord(Section row, Asked asked) {
+        List<CopyKey.Row> known = keys(asked, CopyKey.Row.class).toList();
+        String column = known.get(0).column();
+        return row.word(column, known.stream().map(CopyKey.Row::word).sorted().toList())
+                .value()
+                .map(word -> new CopyKey.Row(column, word));
+    }
+
+    /** How the rows of the table held here are headed. */
+    private static <K extends CopyKey> Stream<K> keys(Asked asked, Class<K> sort) {
+        return asked.ours().keySet().stream().filter(sort::isInstance).map(sort::cast);
     }
 
     /** As the editions read it; parts that could not be read were reported and are left out. */

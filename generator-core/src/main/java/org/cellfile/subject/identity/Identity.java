@@ -56,8 +56,7 @@ public record Identity(
     private static Standards standards(List<ChosenEdition> editions, CopyValues readInCopies) {
         Map<String, Edition> read = new HashMap<>();
         return new Standards(editions.stream()
-                .map(chosen ->
-                        chosen.named(known -> read.computeIfAbsent(known.id(), id -> known.reading(readInCopies))))
+                .map(chosen -> chosen.named(known -> read.computeIfAbsent(known.id(), id -> readInCopies.into(known))))
                 .flatMap(Optional::stream)
                 .toList());
     }
