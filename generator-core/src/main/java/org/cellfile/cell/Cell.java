@@ -87,7 +87,7 @@ public record Cell(
                 Deviations.read(top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT));
         AutomaticOperation sheet = AutomaticOperation.read(top);
         sources.finish();
-        if (!everySubjectChosen(identity, findings)) {
+        if (!everySubjectChosen(identity, findings) || !everySafeguardHasRules(safeguards, identity, findings)) {
             return Optional.empty();
         }
         return identity.standards().stopMeasurement().map(measurement -> {
@@ -115,8 +115,8 @@ public record Cell(
                             .map(one -> new ClearanceGap(one, crushing, identity.instrument(one.instrument())))
                             .toList(),
                     safeguards.stream()
-                            .map(safeguard -> guarding(safeguard, zones, stops, identity, findings))
-                            .flatMap(Optional::stream)
+                            .map(safeguard ->
+                                    guarding(safeguard, rules(identity.standards(), safeguard), zones, stops, identity))
                             .toList(),
                     devices.stream()
                             .map(device -> new Complement(device, around))
@@ -127,40 +127,53 @@ public record Cell(
         });
     }
 
-    private static Optional<Guarding> guarding(
-            Safeguard safeguard, List<Zone> zones, List<StopEvidence> stops, Identity identity, Findings findings) {
-        List<Zone> protectedZones = zones.stream()
-                .filter(zone -> safeguard.protects().stream()
-                        .anyMatch(tag -> tag.value().equals(zone.tag().value())))
-                .toList();
-        String tag = safeguard.tag().characters();
-        Standards standards = identity.standards();
-        Rules rules = new Rules(
-                standards.inForce(PositioningStandard.class, tag),
-                standards.inForce(ReachStandard.class, tag),
-                standards.inForce(RobotCellStandard.class, tag));
-        if (rules.positioning().isEmpty()
-                || rules.reach().isEmpty()
-                || rules.robotCell().isEmpty()) {
-            findings.add(Finding.refuses(
-                    NO_EDITION,
-                    tag,
-                    safeguard.tag().where(),
-                    "every edition of a subject is named for other safeguards only, and none is in force for `" + tag
-                            + "`",
-                    "leave `only-for` out of one edition of each subject, or name `" + tag + "` there too"));
-            return Optional.empty();
-        }
-        return Optional.of(new Guarding(
+    private static Guarding guarding(
+            Safeguard safeguard, Rules rules, List<Zone> zones, List<StopEvidence> stops, Identity identity) {
+        return new Guarding(
                 safeguard,
-                tag,
-                protectedZones,
+                safeguard.tag().characters(),
+                zones.stream()
+                        .filter(zone -> safeguard.protects().stream()
+                                .anyMatch(tag -> tag.value().equals(zone.tag().value())))
+                        .toList(),
                 safeguard.stopTests().stream()
                         .map(stop -> named(stops, stop))
                         .flatMap(Optional::stream)
                         .toList(),
                 identity.instrument(safeguard.installed().instrument()),
-                rules));
+                rules);
+    }
+
+    /**
+     * The editions in force for a safeguard. One named for it takes the place of the general one, except for reach: there the
+     * farthest of all counts, because an edition may know some ways of reaching and not others.
+     */
+    private static Rules rules(Standards standards, Safeguard safeguard) {
+        String tag = safeguard.tag().characters();
+        return new Rules(
+                standards.inForce(PositioningStandard.class, tag),
+                standards.beside(ReachStandard.class, tag),
+                standards.inForce(RobotCellStandard.class, tag));
+    }
+
+    /** True when an edition of each subject is in force for each safeguard. */
+    private static boolean everySafeguardHasRules(List<Safeguard> safeguards, Identity identity, Findings findings) {
+        List<Safeguard> without = safeguards.stream()
+                .filter(safeguard -> !rules(identity.standards(), safeguard).complete())
+                .toList();
+        if (!without.isEmpty()) {
+            findings.add(Finding.refuses(
+                    NO_EDITION,
+                    without.get(0).tag().characters(),
+                    without.get(0).tag().where(),
+                    "every edition of a subject is named for other safeguards only, and none is in force for `"
+                            + without.stream()
+                                    .map(safeguard -> safeguard.tag().characters())
+                                    .collect(Collectors.joining("`, `"))
+                            + "`",
+                    "leave `only-for` out of one edition of each subject, or name these safeguards there too"));
+        }
+        return without.isEmpty();
     }
 
     private static Optional<StopEvidence> named(List<StopEvidence> stops, Stated<String> tag) {

@@ -18,6 +18,7 @@ import org.cellfile.standard.CopyKey;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.CopyValue;
 import org.cellfile.trace.Reference;
+import org.cellfile.trace.Standing.ReadInCopy;
 
 /** A value from a copy that somebody without a copy read, that is stated twice, that no table has, or that nothing rests on. */
 @AutoService(Check.class)
@@ -126,7 +127,15 @@ public final class RefuseForeignCopyValue implements Check {
     }
 
     private static boolean isUsed(Set<Reference> references, CopyValue value) {
+        boolean ofASafeguard = value.parts().stream().allMatch(part -> part.key() instanceof CopyKey.OfSafeguard);
         return references.stream()
-                .anyMatch(reference -> reference.id().equals(value.value().characters()));
+                .filter(reference -> reference.id().equals(value.value().characters()))
+                .anyMatch(reference -> !ofASafeguard || isThisOne(reference, value));
+    }
+
+    /** A value that depends on the safeguard has one id for all; the place tells which one was used. */
+    private static boolean isThisOne(Reference reference, CopyValue value) {
+        return reference.standing() instanceof ReadInCopy read
+                && read.place().equals(value.value().where().position());
     }
 }

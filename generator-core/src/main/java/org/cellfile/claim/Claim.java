@@ -1,5 +1,7 @@
 package org.cellfile.claim;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Optional;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -82,6 +84,14 @@ public record Claim(
                 help));
     }
 
+    /** What is left of a stated value, in its unit, with two digits more than written at the most. */
+    private Quantity shown(Quantity written) {
+        Quantity counted = counted(written).in(written.unit());
+        int digits = Math.min(counted.number().scale(), written.number().scale() + 2);
+        BigDecimal cut = counted.number().setScale(Math.max(digits, 0), RoundingMode.FLOOR);
+        return new Quantity(cut, written.unit()).plain();
+    }
+
     private String sentence() {
         String derivedValue = derived.rounded().map(Quantity::toString).orElse("");
         String subject = "the " + (relation == Relation.EQUAL_TO ? "stated " : "") + what + " of `" + derived.about()
@@ -89,8 +99,7 @@ public record Claim(
                 + uncertainty
                         .filter(doubt -> !doubt.zero())
                         .flatMap(doubt -> stated.value())
-                        .map(written -> " and counts as "
-                                + counted(written).in(written.unit()).plain() + " for its uncertainty")
+                        .map(written -> " and counts as " + shown(written) + " for its uncertainty")
                         .orElse("");
         return switch (relation) {
             case EQUAL_TO -> subject + ", the derived one " + derivedValue;

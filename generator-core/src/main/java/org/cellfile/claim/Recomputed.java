@@ -34,7 +34,14 @@ public interface Recomputed {
         List<Finding> findings = new ArrayList<>(faults());
         claims().forEach(claim -> claim.finding().ifPresent(findings::add));
         findings.addAll(recorded().orphans(derived()));
-        return findings.stream().map(finding -> finding.about(tag())).toList();
+        return findings.stream().map(this::ofTheThing).toList();
+    }
+
+    private Finding ofTheThing(Finding finding) {
+        // Where a thing is recomputed under several editions its values stand under tags of their own, which nobody
+        // wrote.
+        String part = finding.about();
+        return part.startsWith(tag() + ".") ? finding.about(tag()).say(part, tag()) : finding.about(tag());
     }
 
     /** The derived value of that name. */

@@ -11,6 +11,7 @@ import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
 import org.cellfile.Generator.Checked;
 import org.cellfile.SideBySide;
+import org.cellfile.verdict.Refused;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -54,6 +55,6 @@ final class EditionsVerb implements Callable<Integer> {
         Checked checked = new Generator().check(FolderWorld.of(folder));
         command.getOut().print(SideBySide.of(checked, beside));
         command.getOut().flush();
-        return checked.cell().isEmpty() ? Main.REFUSED : Main.CLEAN;
+        return checked.verdict() instanceof Refused ? Main.REFUSED : Main.CLEAN;
     }
 }

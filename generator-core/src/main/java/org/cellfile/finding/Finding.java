@@ -66,6 +66,12 @@ public record Finding(
         return new Finding(id, severity, tag, where, sentence, because, help);
     }
 
+    /** The same with one tag for another in its sentence. */
+    public Finding say(String tag, String instead) {
+        String said = sentence.replace("`" + tag + "`", "`" + instead + "`");
+        return new Finding(id, severity, about, where, said, because, help);
+    }
+
     /** By file, line and column. */
     @Override
     public int compareTo(Finding other) {

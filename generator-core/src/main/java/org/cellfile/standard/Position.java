@@ -62,6 +62,18 @@ public record Position(
         return new Position(distance, longestTime, parts, limits, strict, open, all);
     }
 
+    /** The same with a number at the symbols of distance and time, to tell several editions apart. */
+    public Position numbered(int number) {
+        return new Position(
+                distance.numbered(number),
+                longestTime.map(longest -> longest.numbered(number)),
+                parts,
+                limits,
+                strict,
+                open,
+                remarks);
+    }
+
     /** The part of that name, which the edition is known to have. */
     public Derived part(String name) {
         return named(parts, name).orElseThrow();

@@ -52,6 +52,15 @@ public record Standards(List<Named> named) {
                 : narrow;
     }
 
+    /** The editions of a subject named for one safeguard, and those named for no safeguard in particular beside them. */
+    public <E extends Edition> List<E> beside(Class<E> subject, String safeguard) {
+        return editions(
+                named.stream()
+                        .filter(Named::inForce)
+                        .filter(one -> one.onlyFor.isEmpty() || one.onlyFor.contains(safeguard)),
+                subject);
+    }
+
     /** The editions that are named for comparison only. */
     public List<Edition> compared() {
         return editions(named.stream().filter(one -> !one.inForce), Edition.class);

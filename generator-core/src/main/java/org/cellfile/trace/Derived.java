@@ -59,6 +59,12 @@ public final class Derived implements Term {
         return new Derived(about, name, words, symbol, clause, expression, another);
     }
 
+    /** The same with a number at its symbol, to tell several of one sort apart. */
+    public Derived numbered(int number) {
+        String numbered = symbol.contains("_") ? symbol + "," + number : symbol + "_" + number;
+        return new Derived(about, name, words, numbered, clause, expression, rounding);
+    }
+
     /** Tag of the thing it belongs to. */
     public String about() {
         return about;

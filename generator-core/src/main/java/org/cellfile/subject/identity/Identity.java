@@ -1,9 +1,12 @@
 package org.cellfile.subject.identity;
 
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
 import org.cellfile.read.Section;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
@@ -30,6 +33,9 @@ public record Identity(
         Standards standards,
         Span where) {
 
+    /** An edition is named twice. */
+    public static final FindingId NAMED_TWICE = new FindingId("standard.named-twice");
+
     public static Identity read(Section top) {
         Section cell = top.section("cell");
         List<Person> people = Section.each(top.list("people"), Person::read);
@@ -37,7 +43,7 @@ public record Identity(
         CopyValues readInCopies = new CopyValues(copyValues.stream()
                 .flatMap(value -> value.reads(nameOf(people, value.by())).stream())
                 .toList());
-        List<ChosenEdition> editions = Section.each(top.list("standards"), ChosenEdition::read);
+        List<ChosenEdition> editions = onceEach(top, Section.each(top.list("standards"), ChosenEdition::read));
         return new Identity(
                 CellFacts.read(cell),
                 Section.each(top.list("revisions"), Revision::read),
@@ -50,6 +56,26 @@ public record Identity(
                 readInCopies,
                 standards(editions, readInCopies),
                 cell.where());
+    }
+
+    /** An edition named a second time is refused, and the first one counts. */
+    private static List<ChosenEdition> onceEach(Section top, List<ChosenEdition> editions) {
+        Map<String, ChosenEdition> first = new LinkedHashMap<>();
+        for (ChosenEdition edition : editions) {
+            String id = edition.edition().characters();
+            ChosenEdition other = first.putIfAbsent(id, edition);
+            if (other != null && edition.edition().value().isPresent()) {
+                top.report(
+                        Finding.refuses(
+                                NAMED_TWICE,
+                                "",
+                                edition.edition().where(),
+                                "`" + id + "` is named at "
+                                        + other.edition().where().position() + " as well",
+                                "name each edition once, in force or for comparison, and list under `only-for` all safeguards it is for"));
+            }
+        }
+        return List.copyOf(first.values());
     }
 
     /** The editions named, as rules, with the values that were read in copies of them. */

@@ -39,6 +39,9 @@ public final class Guarding implements Recomputed {
     /** The safeguard stands closer to its hazard zone than the separation distance. */
     public static final FindingId TOO_CLOSE = new FindingId("installed.too-close");
 
+    /** The uncertainty of the installed distance is as great as the distance. */
+    public static final FindingId UNCERTAIN = new FindingId("safeguard.uncertain-distance");
+
     /** What an edition asks is not fully known, so that the safeguard cannot be cleared. */
     public static final FindingId NOT_CLEARED = new FindingId("safeguard.not-cleared");
 
@@ -96,6 +99,7 @@ public final class Guarding implements Recomputed {
             safeguard
                     .device()
                     .position(new Surroundings(edition, rules, approach(tag, timing, counted)))
+                    .map(positioning -> asked.size() == 1 ? positioning : positioning.numbered(answers.size() + 1))
                     .ifPresent(positioning -> answers.add(new Under(edition, positioning)));
         }
         return answers;
@@ -240,13 +244,37 @@ public final class Guarding implements Recomputed {
     public List<Claim> requirements() {
         List<Claim> requirements = new ArrayList<>(ofTheDevice);
         editions.forEach(under -> requirements.addAll(under.positioning().requirements()));
-        requirements.add(tooClose());
+        if (uncertainty().isEmpty()) {
+            requirements.add(tooClose());
+        }
         return requirements;
+    }
+
+    /** No safeguard stands closer than at its hazard: then the uncertainty is wrong, or the measurement worth nothing. */
+    private Optional<Finding> uncertainty() {
+        Safeguard.Installed installed = safeguard.installed();
+        boolean greater = installed
+                .distance()
+                .value()
+                .flatMap(distance -> installed.uncertainty().value().map(doubt -> doubt.compareTo(distance) >= 0))
+                .orElse(false);
+        return greater
+                ? Optional.of(
+                        Finding.refuses(
+                                UNCERTAIN,
+                                tag(),
+                                installed.uncertainty().where(),
+                                "the uncertainty of the installed distance of `" + tag() + "`, "
+                                        + installed.uncertainty().characters() + ", is not less than the distance, "
+                                        + installed.distance().characters(),
+                                "correct the uncertainty if it was mistyped; otherwise measure with an instrument that suits the distance"))
+                : Optional.empty();
     }
 
     @Override
     public List<Finding> faults() {
         List<Finding> faults = new ArrayList<>();
+        uncertainty().ifPresent(faults::add);
         editions.forEach(under -> faults.addAll(under.positioning().faults()));
         editions.forEach(under -> withheld(under).forEach(faults::add));
         instrument
@@ -268,9 +296,8 @@ public final class Guarding implements Recomputed {
                                                     .map(PositioningStandard::id)
                                                     .toList()) + ")",
                             "name under `standards` an edition that has one, or protect the zone by another kind of safeguard"));
-        } else if (tooClose().holds()) {
-            governing.open().forEach(under -> faults.add(notCleared(under)));
         }
+        governing.open().forEach(under -> faults.add(notCleared(under)));
         return faults;
     }
 

@@ -7,10 +7,7 @@ import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
 import org.cellfile.finding.Finding;
 import org.cellfile.quantity.Quantity;
-import org.cellfile.quantity.Rounding;
 import org.cellfile.standard.Edition;
-import org.cellfile.trace.Derived;
-import org.cellfile.trace.Difference;
 
 /**
  * A safeguard under an edition that is not in force for it, beside what it is under those that are.
@@ -64,12 +61,17 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
         return under.governing().bounded();
     }
 
-    /** How much more the other edition asks, rounded up; below zero when it asks less; empty when it is not known. */
+    /**
+     * How much more the other edition asks: the difference of the two distances as they are printed. Empty when one of them is not
+     * known, or when the other is a lower bound and asks no more than is in force.
+     */
     public Optional<Quantity> more() {
-        Derived before = inForce.separationDistance();
-        return new Difference(under.separationDistance(), before)
-                .value()
-                .map(Rounding.up(before.rounding().step())::round);
+        Optional<Quantity> more = under.separationDistance()
+                .rounded()
+                .flatMap(after -> inForce.separationDistance()
+                        .rounded()
+                        .map(before -> after.minus(before).in(after.unit())));
+        return lowerBound() ? more.filter(difference -> difference.number().signum() > 0) : more;
     }
 
     /** What holds, what does not and what cannot be said, in a sentence or more. */

@@ -43,6 +43,11 @@ public record Positioning(Position position, List<Derived> others, List<Claim> r
         return new Positioning(position, all.derived(), all.claims(), all.faults());
     }
 
+    /** The same as the one of several editions with that number, so that their symbols can be told apart. */
+    Positioning numbered(int number) {
+        return new Positioning(position.numbered(number), others, requirements, faults);
+    }
+
     public Derived distance() {
         return position.distance();
     }

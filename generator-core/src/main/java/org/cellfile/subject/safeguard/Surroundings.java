@@ -41,6 +41,11 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
             robotCell = List.copyOf(robotCell);
         }
 
+        /** True when an edition of each subject is in force. */
+        public boolean complete() {
+            return !positioning.isEmpty() && !reach.isEmpty() && !robotCell.isEmpty();
+        }
+
         /**
          * The same with an edition in place of those of its subjects.
          *
