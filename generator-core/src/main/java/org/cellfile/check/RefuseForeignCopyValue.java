@@ -15,6 +15,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.Asked;
 import org.cellfile.standard.CopyKey;
+import org.cellfile.standard.Editions;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.CopyValue;
 import org.cellfile.trace.Reference;
@@ -106,7 +107,11 @@ public final class RefuseForeignCopyValue implements Check {
                 part.is().where(),
                 "`" + asked.reference().id() + "` has no cell" + part.key().words() + " ("
                         + asked.reference().clause() + ")",
-                "state the cells at the heights or sizes that head the rows and columns of the table"));
+                Editions.idOf(asked.reference().clause(), part.key())
+                        .map(other -> "that cell of the table is asked for under `" + other + "`")
+                        .orElse(
+                                "state the cells at the heights or the greatest openings that head the rows and columns of"
+                                        + " the table")));
     }
 
     private static Optional<Finding> notUsed(Cell cell, CopyValue value) {

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.stream.Stream;
+import org.cellfile.trace.Clause;
 
 /** Every edition this program knows, sorted by id. */
 public final class Editions {
@@ -28,6 +29,14 @@ public final class Editions {
     /** What an edition, or EN 574, can be told from a copy under an id; empty when none has such an id. */
     public static Optional<Asked> asked(String id) {
         return asked().filter(one -> one.reference().id().equals(id)).findFirst();
+    }
+
+    /** The id under which a cell of the same table is asked for; empty when the table has no such cell. */
+    public static Optional<String> idOf(Clause table, CopyKey cell) {
+        return asked().filter(one ->
+                        one.reference().clause().equals(table) && one.ours().containsKey(cell))
+                .map(one -> one.reference().id())
+                .findFirst();
     }
 
     /** The ids of all that can be told from copies. */

@@ -78,9 +78,11 @@ abstract class FixedValues {
      * A table by shape and size of an opening.
      *
      * @param limb the largest thing that passes, for example {@code an arm}
+     * @param apart cells that cite a reference of their own
      */
-    OpeningTable openings(String resource, String symbol, String limb, Reference reference) {
-        OpeningTable table = OpeningTable.load(resource, symbol, limb, reference, copy);
+    OpeningTable openings(
+            String resource, String symbol, String limb, Reference reference, Map<CopyKey, Reference> apart) {
+        OpeningTable table = OpeningTable.load(resource, symbol, limb, reference, apart, copy);
         asked.addAll(table.asked());
         return table;
     }

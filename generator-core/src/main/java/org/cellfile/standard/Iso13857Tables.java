@@ -3,6 +3,7 @@ package org.cellfile.standard;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.TreeMap;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.trace.Clause;
@@ -48,7 +49,8 @@ final class Iso13857Tables extends FixedValues {
                         new Published(
                                 "ZT Grassberger, ISO 13857 safety distance table; in part Dr. Birn, safety distance of lattice"
                                         + " fences; short slots also safety-products.de, safety distances, and"
-                                        + " safetyfenceguarding.com, reaching through openings")));
+                                        + " safetyfenceguarding.com, reaching through openings")),
+                Map.of());
         legs = openings(
                 "iso-13857-table-7.csv",
                 "s_l",
@@ -58,9 +60,15 @@ final class Iso13857Tables extends FixedValues {
                         "reaching through regular openings with the legs",
                         table7,
                         new FromMemory(
-                                "published are the slot up to 180 mm with 1100 mm (ZT Grassberger, ISO 13857 safety"
-                                        + " distance table) and 50 mm for slots up to 75 mm long (safety-products.de, safety distances),"
-                                        + " without the row it belongs to")));
+                                "published are 50 mm for slots up to 75 mm long (safety-products.de, safety distances),"
+                                        + " without the row it belongs to")),
+                Map.of(
+                        new CopyKey.Opening(Optional.of("slot"), Quantity.millimetres("180")),
+                        reference(
+                                "reach-with-legs-slot",
+                                "reaching with the legs through slots up to 180 mm",
+                                table7,
+                                new Published("ZT Grassberger, ISO 13857 safety distance table"))));
         structures = heights(
                 "iso-13857-table-2.csv",
                 "c",

@@ -53,9 +53,16 @@ final class OpeningTable {
      * length up to which a slot counts as short and the reach through it.
      *
      * @param limb the largest thing that passes, for example {@code an arm}
+     * @param apart cells that cite a reference of their own
      * @param copy whose cells stand in place of those held here from memory
      */
-    static OpeningTable load(String resource, String symbol, String limb, Reference reference, CopyValues copy) {
+    static OpeningTable load(
+            String resource,
+            String symbol,
+            String limb,
+            Reference reference,
+            Map<CopyKey, Reference> apart,
+            CopyValues copy) {
         List<List<String>> lines = HeightTable.lines(resource);
         List<String> shapes = lines.get(0).subList(3, 6);
         Map<CopyKey, Fixed> ours = new HashMap<>();
@@ -66,7 +73,7 @@ final class OpeningTable {
                 String shape = column < 6 ? shapes.get(column - 3) : SHORT_SLOT;
                 CopyKey key = new CopyKey.Opening(Optional.of(shape), Quantity.millimetres(line.get(2)));
                 cell(line.get(column)).ifPresent(cell -> {
-                    Fixed held = new Fixed(symbol, cell, reference);
+                    Fixed held = new Fixed(symbol, cell, apart.getOrDefault(key, reference));
                     ours.put(key, held);
                     reach.put(shape, copy.or(held, key));
                 });

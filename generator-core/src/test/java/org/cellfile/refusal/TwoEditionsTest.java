@@ -10,13 +10,17 @@ import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
 import org.cellfile.cell.Cell;
 import org.cellfile.cell.Composition;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.finding.FindingText;
+import org.cellfile.standard.Editions;
 import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.trace.Reference;
 import org.cellfile.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -158,5 +162,73 @@ class TwoEditionsTest {
                 .element(2)
                 .asString()
                 .startsWith("published: ");
+    }
+
+    /** The zone reaches from 0 mm to 1800 mm, so that in the column of 2000 mm ten rows are compared. */
+    @Test
+    void aCellOfATableFromMemoryThatWasReadOtherwiseIsUsed() throws IOException {
+        BaseCell.copyTo(folder);
+        copied(
+                "iso-13857-2008.reach-over",
+                IntStream.rangeClosed(0, 9)
+                        .mapToObj(row ->
+                                "{hazard: " + 200 * row + " mm, edge: 2000 mm, is: " + (row == 6 ? 650 : 0) + " mm}"));
+        assertThat(BaseCell.printed(BaseCell.check(folder)))
+                .contains("the derived one 650 mm", "ISO 13857:2008, table 2 (read in a copy, standards.yaml:");
+        BaseCell.change(folder, "safeguards.yaml", "separation-distance: 600 mm", "separation-distance: 650 mm");
+        Cell cell = cell();
+
+        assertThat(shown(safeguard(cell, "fence"))).isEqualTo("650 mm");
+        assertThat(register(cell, "iso-13857-2008.reach-over"))
+                .singleElement()
+                .satisfies(row -> assertThat(row)
+                        .contains(
+                                "reaching over protective structures, high risk for a hazard at 1200 mm and an edge at 2000 mm",
+                                "I. Lorne, 2026-10-02, licensed copy of Fennimoor")
+                        .element(2)
+                        .asString()
+                        .endsWith("here from memory 0 mm, theirs is 650 mm more"));
+    }
+
+    /** One row of ten was read: the others stay from memory, and the register names the one. */
+    @Test
+    void aCellThatIsComparedWithCellsFromMemoryIsNamed() throws IOException {
+        BaseCell.copyTo(folder);
+        copied("iso-13857-2008.reach-over", Stream.of("{hazard: 1800 mm, edge: 2000 mm, is: 650 mm}"));
+        BaseCell.change(folder, "safeguards.yaml", "separation-distance: 600 mm", "separation-distance: 650 mm");
+        Cell cell = cell();
+
+        assertThat(BaseCell.printed(BaseCell.check(folder))).startsWith("nothing found; ");
+        assertThat(shown(safeguard(cell, "fence"))).isEqualTo("650 mm");
+        assertThat(register(cell, "iso-13857-2008.reach-over"))
+                .singleElement()
+                .satisfies(row -> assertThat(row.get(2))
+                        .startsWith("from memory; ")
+                        .contains(
+                                "the cell for a hazard at 1800 mm and an edge at 2000 mm read in a copy (licensed copy"
+                                        + " of Fennimoor) by I. Lorne on 2026-10-02")
+                        .endsWith("here from memory 600 mm, theirs is 50 mm more"));
+    }
+
+    private void copied(String id, Stream<String> rows) throws IOException {
+        String stated = "  - value: " + id + "\n    rows:\n"
+                + rows.map(row -> "      - " + row + "\n").collect(Collectors.joining())
+                + "    clause: table 2\n    by: ilse\n    on: 2026-10-02\n    copy: licensed copy of Fennimoor\n";
+        BaseCell.change(folder, "standards.yaml", "confirmations:", "copy-values:\n" + stated + "\nconfirmations:");
+    }
+
+    /** What is from memory in the base cell can be told from a copy, or is one of these rules in words. */
+    @Test
+    void whatIsFromMemoryCanBeToldFromACopy() {
+        BaseCell.copyTo(folder);
+
+        assertThat(Composition.references(cell()))
+                .filteredOn(Reference::fromMemory)
+                .extracting(Reference::id)
+                .filteredOn(id -> !Editions.askedIds().contains(id))
+                .containsExactlyInAnyOrder(
+                        "iso-10218-1-2011.lockable-modes",
+                        "iso-13850-2015.stop-category",
+                        "iso-13855-2010.stop-measurement");
     }
 }

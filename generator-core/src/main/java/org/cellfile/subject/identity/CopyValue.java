@@ -74,7 +74,8 @@ public record CopyValue(
                     value.where(),
                     "`" + value.characters() + "` is not a value that can be told from a copy",
                     Nearest.to(value.characters(), Editions.askedIds())
-                            .map(near -> "`" + near + "` is nearest")
+                            .map(near -> "`" + near
+                                    + "` is nearest; a rule in words can only be confirmed, under `confirmations`")
                             .orElse(
                                     "the register of fixed values lists the ids; a rule or a value that is not asked for can"
                                             + " be confirmed under `confirmations`")));
