@@ -44,7 +44,7 @@ public final class FixedFence implements Kind {
     private static final Map<String, String> CURES = Map.of(
             "reach-through", "choose a closer mesh",
             "reach-with-legs", "choose a closer mesh",
-            "reach-over", "raise the fence",
+            "reach-over", "raise it",
             "reach-below", "close the gap below it");
 
     private static final Rounding DISTANCE = Rounding.up(Quantity.millimetres("1"));

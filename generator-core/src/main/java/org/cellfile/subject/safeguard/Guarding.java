@@ -258,12 +258,12 @@ public final class Guarding implements Recomputed {
         List<Finding> faults = new ArrayList<>();
         editions.forEach(under -> faults.addAll(under.positioning().faults()));
         editions.forEach(under -> withheld(under).forEach(faults::add));
-        for (Safeguard.Installed measured : safeguard.measured()) {
-            instruments
-                    .apply(measured.instrument())
-                    .flatMap(one -> one.notCalibrated(tag(), measured.instrument(), measured.on()))
-                    .ifPresent(faults::add);
-        }
+        notCalibrated(tag(), safeguard.installed()).ifPresent(faults::add);
+        safeguard
+                .device()
+                .places()
+                .forEach(place ->
+                        notCalibrated(place.about(tag()), place.installed()).ifPresent(faults::add));
         if (editions.isEmpty()) {
             faults.add(
                     Finding.refuses(
@@ -281,6 +281,12 @@ public final class Guarding implements Recomputed {
             governing.open().forEach(under -> faults.add(notCleared(under)));
         }
         return faults;
+    }
+
+    private Optional<Finding> notCalibrated(String what, Safeguard.Installed measured) {
+        return instruments
+                .apply(measured.instrument())
+                .flatMap(one -> one.notCalibrated(what, measured.instrument(), measured.on()));
     }
 
     /** What keeps an edition from a distance although all it needs is stated, unless the kind has said it of its own figures. */

@@ -130,7 +130,7 @@ public record Margin(
 
     /** What it is about: the tag of the safeguard, with the name of the place where there is one. */
     public String about(String safeguard) {
-        return place.map(one -> safeguard + ", " + one.name().characters()).orElse(safeguard);
+        return place.map(one -> one.about(safeguard)).orElse(safeguard);
     }
 
     /**

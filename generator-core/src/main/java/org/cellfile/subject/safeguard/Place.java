@@ -25,6 +25,11 @@ public record Place(
         return sort + "-" + number;
     }
 
+    /** The tag of its safeguard with its own name. */
+    String about(String safeguard) {
+        return safeguard + ", " + name.characters();
+    }
+
     /** In words, within its safeguard. */
     public String words() {
         return "the " + sort + " `" + name.characters() + "`";
