@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -117,8 +116,8 @@ public final class FixedFence implements Kind {
         public String whenTooClose(Derived distance) {
             List<String> governing = distance.expression().operands().stream()
                     .filter(reach -> reach.value().equals(distance.value()))
-                    .map(reach -> reach instanceof Derived named ? CURES.get(named.name()) : null)
-                    .filter(Objects::nonNull)
+                    .flatMap(reach -> reach instanceof Derived named ? Stream.of(named.name()) : Stream.empty())
+                    .map(CURES::get)
                     .distinct()
                     .toList();
             return "move the fence away from the hazard zone, or " + String.join(" and ", governing)

@@ -122,7 +122,7 @@ public final class MarginsChapter {
                 "What each safeguard still allows",
                 List.of(
                         Column.figures("No.", 1),
-                        Column.text("Safeguard", 5),
+                        Column.text("Safeguard", 7),
                         Column.figures("Margin", 3),
                         Column.figures("Nearest position", 4),
                         Column.figures("Response time", 3),
