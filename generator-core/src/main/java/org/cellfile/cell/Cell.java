@@ -140,7 +140,7 @@ public record Cell(
                         .map(stop -> named(stops, stop))
                         .flatMap(Optional::stream)
                         .toList(),
-                identity.instrument(safeguard.installed().instrument()),
+                identity::instrument,
                 rules);
     }
 

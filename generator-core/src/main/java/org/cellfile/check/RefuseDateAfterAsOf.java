@@ -58,9 +58,15 @@ public final class RefuseDateAfterAsOf implements Check {
                         .ifPresent(limitation -> dates.put(limitation.on(), "the limitation of `" + zone.tag() + "`")));
         cell.clearances().forEach(gap -> dates.put(gap.clearance().on(), "the measured gap of `" + gap.tag() + "`"));
         cell.stops().forEach(stop -> dates.put(stop.test().on(), "the stop test `" + stop.tag() + "`"));
-        cell.safeguards()
-                .forEach(guarding -> dates.put(
-                        guarding.safeguard().installed().on(), "the installed distance of `" + guarding.tag() + "`"));
+        cell.safeguards().forEach(guarding -> {
+            dates.put(guarding.safeguard().installed().on(), "the installed distance of `" + guarding.tag() + "`");
+            guarding.safeguard()
+                    .device()
+                    .places()
+                    .forEach(place -> dates.put(
+                            place.installed().on(),
+                            "the distance at " + place.words() + " of `" + guarding.tag() + "`"));
+        });
         return dates;
     }
 }

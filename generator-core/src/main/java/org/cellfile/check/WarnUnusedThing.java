@@ -26,7 +26,9 @@ public final class WarnUnusedThing implements Check {
         cell.clearances().forEach(gap -> used.add(gap.clearance().instrument().characters()));
         cell.safeguards().forEach(guarding -> {
             guarding.safeguard().stopTests().forEach(test -> used.add(test.characters()));
-            used.add(guarding.safeguard().installed().instrument().characters());
+            guarding.safeguard()
+                    .measured()
+                    .forEach(measured -> used.add(measured.instrument().characters()));
         });
         cell.stops().forEach(stop -> used.add(stop.test().instrument().characters()));
         List<Finding> findings = new ArrayList<>();

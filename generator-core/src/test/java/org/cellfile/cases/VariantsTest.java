@@ -156,7 +156,7 @@ class VariantsTest {
                                 "0 mm",
                                 "shape: square, opening: 4 mm",
                                 ", openings: [{name: inlet, shape: " + shape + ", opening: " + size
-                                        + " mm, lower-edge: 1000 mm, distance: 9000 mm, uncertainty: 0 mm}]"),
+                                        + " mm, lower-edge: 1000 mm, installed: {distance: 9000 mm, uncertainty: 0 mm, from: edge of the opening, to: nearest point of zone, by: ilse, on: 2026-10-06, instrument: tape}}]"),
                         "reach-opening-1");
                 assertThat(now).as("%s of %s mm", shape, size).isGreaterThanOrEqualTo(before);
                 before = now;

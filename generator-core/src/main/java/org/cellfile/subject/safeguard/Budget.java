@@ -10,23 +10,18 @@ import org.cellfile.trace.Condition;
 import org.cellfile.trace.Condition.Comparison;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Difference;
-import org.cellfile.trace.Given;
 import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
 
 /**
- * What is left of the installed distance: the margin, how near the safeguard may come, and how long the stop may take. Nothing is
- * left of a distance of which only a lower bound is known.
+ * What is left of the installed distance, and how long the stop may take. Nothing is left of a distance of which only a lower bound
+ * is known.
  *
- * @param counted the installed distance less its uncertainty
- * @param margin of the counted distance over the separation distance
- * @param nearest position still allowed, as it would be measured
+ * @param own what is left of the safeguard's own distance
  * @param longestStop longest stopping time the installed distance allows; empty for what stops nothing
  */
-public record Budget(Derived counted, Derived margin, Derived nearest, Optional<Derived> longestStop) {
-
-    private static final Quantity STEP = Quantity.millimetres("1");
+public record Budget(Margin own, Optional<Derived> longestStop) {
 
     /**
      * @param about tag under which the values stand
@@ -34,44 +29,23 @@ public record Budget(Derived counted, Derived margin, Derived nearest, Optional<
      */
     Budget(String about, Safeguard.Installed installed, Derived counted, Governing governing, List<Term> links) {
         this(
-                counted,
-                new Derived(
-                        about,
-                        "margin",
-                        "margin of the installed distance",
-                        "M",
-                        "difference",
-                        governing.bounded()
-                                ? new Withheld("M", Governing.BOUNDED)
-                                : new Difference(counted, governing.distance()),
-                        Rounding.down(STEP).beside(installed.distance().value())),
-                new Derived(
-                        about,
-                        "nearest-position",
-                        "nearest position still allowed, as measured",
-                        "X_min",
-                        "sum",
-                        governing.bounded()
-                                ? new Withheld("X_min", Governing.BOUNDED)
-                                : Sum.of(governing.distance(), uncertainty(installed)),
-                        Rounding.up(STEP).beside(installed.distance().value())),
+                Margin.own(about, installed, counted, governing),
                 governing.longestTime().map(longest -> longestStop(about, longest, links)));
     }
 
     /** The installed distance less its uncertainty. */
-    static Derived counted(String about, Safeguard.Installed installed) {
-        return new Derived(
-                about,
-                "counted-distance",
-                "installed distance less its uncertainty",
-                "X",
-                "difference",
-                new Difference(new Given("X_m", "installed distance", installed.distance()), uncertainty(installed)),
-                Rounding.down(STEP).beside(installed.distance().value()));
+    public Derived counted() {
+        return own.counted();
     }
 
-    private static Given uncertainty(Safeguard.Installed installed) {
-        return new Given("u", "uncertainty of its measurement", installed.uncertainty());
+    /** What the counted distance has over the separation distance. */
+    public Derived margin() {
+        return own.margin();
+    }
+
+    /** The nearest position still allowed, as it would be measured. */
+    public Derived nearest() {
+        return own.nearest();
     }
 
     private static Derived longestStop(String about, Derived longest, List<Term> links) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.source.Stated;
+import org.cellfile.trace.Derived;
 
 /** What only one kind of safeguard has, and how its position is derived. */
 public interface Device {
@@ -25,13 +26,30 @@ public interface Device {
         return List.of();
     }
 
-    /** Tags of other safeguards that cover what it leaves open. */
-    default List<Stated<String>> coveredBy() {
+    /** Its places that have a distance of their own. */
+    default List<Place> places() {
         return List.of();
     }
 
-    /** What to do when it stands too close. */
-    default String whenTooClose() {
+    /** What it leaves open. */
+    default List<LeftOpen> leftOpen() {
+        return List.of();
+    }
+
+    /**
+     * A way through it that was left on purpose.
+     *
+     * @param guardedBy tag of another safeguard that covers it, where one does
+     * @param leadsTo tags of the hazard zones behind it; empty for all that the safeguard protects
+     */
+    record LeftOpen(Stated<String> name, Stated<String> guardedBy, List<Stated<String>> leadsTo) {}
+
+    /**
+     * What to do when it stands too close.
+     *
+     * @param distance it must keep
+     */
+    default String whenTooClose(Derived distance) {
         return "move the safeguard away from the hazard zone, or shorten the stop and measure it again; until then a named"
                 + " person may state a deviation";
     }

@@ -2,9 +2,11 @@ package org.cellfile.subject.safeguard;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
@@ -37,6 +39,13 @@ public final class FixedFence implements Kind {
     /** The gap below the fence lets a body through. */
     public static final FindingId GAP_TOO_WIDE = new FindingId("installed.gap-too-wide");
 
+    /** What shortens the distance to keep, by the name of the reach that governs it. */
+    private static final Map<String, String> CURES = Map.of(
+            "reach-through", "choose a closer mesh",
+            "reach-with-legs", "choose a closer mesh",
+            "reach-over", "raise it",
+            "reach-below", "close the gap below it");
+
     private static final Rounding DISTANCE = Rounding.up(Quantity.millimetres("1"));
     private static final Rounding GAP = Rounding.down(Quantity.millimetres("1"));
 
@@ -53,12 +62,13 @@ public final class FixedFence implements Kind {
     @Override
     public Device read(Section section, String tag) {
         Section mesh = section.section("mesh");
+        Stated<Quantity> height = section.positive("height", Dimension.LENGTH);
         Fence fence = new Fence(
-                section.positive("height", Dimension.LENGTH),
+                height,
                 section.quantity("gap-below", Dimension.LENGTH),
                 Aperture.read(mesh),
                 section.text("fixings"),
-                Section.each(section.listIfStated("openings"), FenceOpening::read),
+                Section.each(section.listIfStated("openings"), opening -> FenceOpening.read(opening, tag, height)),
                 Section.each(section.listIfStated("ends"), FenceEnd::read));
         mesh.close();
         return fence;
@@ -87,11 +97,31 @@ public final class FixedFence implements Kind {
         }
 
         @Override
-        public List<Stated<String>> coveredBy() {
-            return openings.stream()
-                    .map(FenceOpening::guardedBy)
-                    .filter(tag -> tag.value().isPresent())
+        public List<Place> places() {
+            return Stream.concat(
+                            IntStream.range(0, openings.size())
+                                    .mapToObj(i -> openings.get(i).place(i + 1))
+                                    .flatMap(Optional::stream),
+                            IntStream.range(0, ends.size())
+                                    .mapToObj(i -> ends.get(i).place(i + 1)))
                     .toList();
+        }
+
+        @Override
+        public List<LeftOpen> leftOpen() {
+            return openings.stream().map(FenceOpening::leftOpen).toList();
+        }
+
+        @Override
+        public String whenTooClose(Derived distance) {
+            List<String> governing = distance.expression().operands().stream()
+                    .filter(reach -> reach.value().equals(distance.value()))
+                    .flatMap(reach -> reach instanceof Derived named ? Stream.of(named.name()) : Stream.empty())
+                    .map(CURES::get)
+                    .distinct()
+                    .toList();
+            return "move the fence away from the hazard zone, or " + String.join(" and ", governing)
+                    + "; until then a named person may state a deviation";
         }
 
         @Override
@@ -137,8 +167,11 @@ public final class FixedFence implements Kind {
             List<Term> needed = passable ? List.of(through, withLegs, over) : List.of(through, withLegs, over, below);
             Derived distance = reached(
                     around, "separation-distance", "separation distance", "S", reach.names(), new Greatest(needed));
-            List<Finding> faults = new ArrayList<>(
-                    Requirement.covered(around.tag(), mesh.size(), through.expression(), "use a closer mesh"));
+            List<Finding> faults = new ArrayList<>(Requirement.covered(
+                    around.tag(),
+                    mesh.size(),
+                    Greatest.of(through.expression(), withLegs.expression()),
+                    "use a closer mesh"));
             faults.addAll(Requirement.covered(around.tag(), height, over.expression(), "raise the fence"));
             if (!passable) {
                 faults.addAll(Requirement.covered(around.tag(), gapBelow, below.expression(), "close the gap"));
@@ -156,7 +189,14 @@ public final class FixedFence implements Kind {
                     new Position(distance, Optional.empty(), List.of(), List.of(), false, Optional.empty(), List.of()),
                     all.derived(),
                     all.claims(),
-                    all.faults()));
+                    // What no edition in force knows is said once, at the first figure that needs it.
+                    all.faults().stream()
+                            .collect(Collectors.toMap(
+                                    Finding::sentence, fault -> fault, (first, again) -> first, LinkedHashMap::new))
+                            .values()
+                            .stream()
+                            .toList(),
+                    all.margins()));
         }
 
         private Derived reached(

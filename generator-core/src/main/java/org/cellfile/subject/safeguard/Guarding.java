@@ -49,7 +49,7 @@ public final class Guarding implements Recomputed {
     private final String about;
     private final List<Zone> zones;
     private final List<StopEvidence> stops;
-    private final Optional<Instrument> instrument;
+    private final Function<Stated<String>, Optional<Instrument>> instruments;
     private final Rules rules;
     private final Optional<Derived> responseTime;
     private final List<Claim> ofTheDevice;
@@ -64,24 +64,24 @@ public final class Guarding implements Recomputed {
      * @param about tag under which its values stand; the safeguard's own unless it is recomputed for comparison only
      * @param zones that it protects
      * @param stops that it triggers; none for kinds that stop nothing
-     * @param instrument its distance was measured with
+     * @param instruments by their tags, with which its distances were measured
      */
     public Guarding(
             Safeguard safeguard,
             String about,
             List<Zone> zones,
             List<StopEvidence> stops,
-            Optional<Instrument> instrument,
+            Function<Stated<String>, Optional<Instrument>> instruments,
             Rules rules) {
         this.safeguard = safeguard;
         this.about = about;
         this.zones = List.copyOf(zones);
         this.stops = List.copyOf(stops);
-        this.instrument = instrument;
+        this.instruments = instruments;
         this.rules = rules;
         ResponseTime chain = new ResponseTime(about, safeguard, stops);
         responseTime = chain.overall();
-        Derived counted = Budget.counted(about, safeguard.installed());
+        Derived counted = Margin.counted(about, safeguard.installed());
         ofTheDevice = safeguard.device().requirements(about);
         editions = editions(chain.timing(), counted);
         governing = new Governing(about, editions, safeguard.installed());
@@ -132,7 +132,8 @@ public final class Guarding implements Recomputed {
      */
     public Optional<Guarding> under(Edition other) {
         return rules.with(other, safeguard.kind().stopsTheHazard(), this::restsOn)
-                .map(changed -> new Guarding(safeguard, about + "." + other.slug(), zones, stops, instrument, changed));
+                .map(changed ->
+                        new Guarding(safeguard, about + "." + other.slug(), zones, stops, instruments, changed));
     }
 
     private boolean restsOn(Edition edition) {
@@ -192,6 +193,14 @@ public final class Guarding implements Recomputed {
         return budget.margin();
     }
 
+    /** What is left of every distance measured at it: of its own, then at its places. */
+    public List<Margin> margins() {
+        return Stream.concat(
+                        Stream.of(budget.own()),
+                        editions.stream().flatMap(under -> under.positioning().margins().stream()))
+                .toList();
+    }
+
     /** True when what is known of the editions in force is enough to clear it, and it stands far enough. */
     public boolean cleared() {
         return tooClose().holds() && !governing.bounded();
@@ -237,7 +246,7 @@ public final class Guarding implements Recomputed {
                 governing.strict() ? Relation.MORE_THAN : Relation.AT_LEAST,
                 governing.distance(),
                 TOO_CLOSE,
-                safeguard.device().whenTooClose());
+                safeguard.device().whenTooClose(governing.distance()));
     }
 
     @Override
@@ -277,12 +286,12 @@ public final class Guarding implements Recomputed {
         uncertainty().ifPresent(faults::add);
         editions.forEach(under -> faults.addAll(under.positioning().faults()));
         editions.forEach(under -> withheld(under).forEach(faults::add));
-        instrument
-                .flatMap(one -> one.notCalibrated(
-                        tag(),
-                        safeguard.installed().instrument(),
-                        safeguard.installed().on()))
-                .ifPresent(faults::add);
+        notCalibrated(tag(), safeguard.installed()).ifPresent(faults::add);
+        safeguard
+                .device()
+                .places()
+                .forEach(place ->
+                        notCalibrated(place.about(tag()), place.installed()).ifPresent(faults::add));
         if (editions.isEmpty()) {
             faults.add(
                     Finding.refuses(
@@ -301,17 +310,26 @@ public final class Guarding implements Recomputed {
         return faults;
     }
 
+    private Optional<Finding> notCalibrated(String what, Safeguard.Installed measured) {
+        return instruments
+                .apply(measured.instrument())
+                .flatMap(one -> one.notCalibrated(what, measured.instrument(), measured.on()));
+    }
+
     /** What keeps an edition from a distance although all it needs is stated, unless the kind has said it of its own figures. */
     private Stream<Finding> withheld(Under under) {
         Set<String> said =
                 under.positioning().faults().stream().map(Finding::sentence).collect(Collectors.toSet());
         return Requirement.withoutRuleBelow(under.positioning().distance()).stream()
-                .filter(because -> !said.contains(because))
+                .filter(because -> said.stream().noneMatch(sentence -> sentence.contains(because)))
                 .map(because -> Finding.refuses(
                         Requirement.NO_RULE,
                         tag(),
                         safeguard.tag().where(),
-                        under.edition().id() + " gives no distance for `" + tag() + "`: " + because,
+                        (safeguard.kind().stopsTheHazard()
+                                        ? under.edition().id() + " gives no distance for `"
+                                        : "there is no distance for `")
+                                + tag() + "`: " + because,
                         "change what the edition has no rule for; no distance is guessed in its place"));
     }
 

@@ -68,7 +68,7 @@ public final class InterlockedDoor implements Kind {
         }
 
         @Override
-        public String whenTooClose() {
+        public String whenTooClose(Derived distance) {
             return locking.isPresent()
                     ? "move the door away from the hazard zone, have the lock keep it closed until standstill, or shorten the"
                             + " stop and measure it again; until then a named person may state a deviation"

@@ -15,13 +15,16 @@ import org.cellfile.trace.Derived;
  * @param others further derived values, in the order to be read
  * @param requirements what must hold besides the distance
  * @param faults what is wrong and not a claim
+ * @param margins what is left at places of the safeguard that have a distance of their own
  */
-public record Positioning(Position position, List<Derived> others, List<Claim> requirements, List<Finding> faults) {
+public record Positioning(
+        Position position, List<Derived> others, List<Claim> requirements, List<Finding> faults, List<Margin> margins) {
 
     public Positioning {
         others = List.copyOf(others);
         requirements = List.copyOf(requirements);
         faults = List.copyOf(faults);
+        margins = List.copyOf(margins);
     }
 
     /** As an edition gave it. */
@@ -34,13 +37,13 @@ public record Positioning(Position position, List<Derived> others, List<Claim> r
         List<Derived> others = new ArrayList<>(first);
         others.addAll(position.parts());
         others.addAll(position.limits());
-        return new Positioning(position, others, requirements, faults);
+        return new Positioning(position, others, requirements, faults, List.of());
     }
 
     /** The same with what something else demands. */
     Positioning and(Demands demands) {
-        Demands all = Demands.of(List.of(new Demands(others, requirements, faults), demands));
-        return new Positioning(position, all.derived(), all.claims(), all.faults());
+        Demands all = Demands.of(List.of(new Demands(others, requirements, faults, margins), demands));
+        return new Positioning(position, all.derived(), all.claims(), all.faults(), all.margins());
     }
 
     /** The same as the one of several editions with that number, so that their symbols can be told apart. */

@@ -49,13 +49,33 @@ final class Requirement {
         return terms.size() == 1 ? terms.get(0) : new Least(List.copyOf(terms));
     }
 
-    /** The findings when a known value lies outside a table. */
+    /**
+     * The findings when a known value lies outside a table: one for the value, however many tables end before it, and one for each
+     * way that no edition in force has a rule for.
+     */
     static List<Finding> covered(String tag, Stated<?> value, Term lookedUp, String help) {
         List<Finding> findings = new ArrayList<>();
-        withoutRule(lookedUp)
-                .forEach(withheld ->
-                        findings.add(Finding.refuses(NO_RULE, tag, value.where(), withheld.because(), help)));
+        List<String> ends = because(lookedUp, Withheld.Cause.NOT_COVERED);
+        if (!ends.isEmpty()) {
+            findings.add(Finding.refuses(NO_RULE, tag, value.where(), String.join("; ", ends), help));
+        }
+        because(lookedUp, Withheld.Cause.NO_EDITION)
+                .forEach(because -> findings.add(Finding.refuses(
+                        NO_RULE,
+                        tag,
+                        value.where(),
+                        because,
+                        "put an edition in force that has one and name it under `standards`; nothing that is changed at"
+                                + " the safeguard makes up for it")));
         return findings;
+    }
+
+    private static List<String> because(Term lookedUp, Withheld.Cause cause) {
+        return withoutRule(lookedUp)
+                .filter(withheld -> withheld.cause() == cause)
+                .map(Withheld::because)
+                .distinct()
+                .toList();
     }
 
     /** Why a value is withheld by an edition, anywhere below it, each once. */

@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cellfile.claim.Recorded;
+import org.cellfile.dossier.Block.Fact;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Dimension;
@@ -13,6 +15,7 @@ import org.cellfile.read.Recordings;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.hazard.Zone;
+import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Instrument;
 import org.cellfile.subject.identity.Person;
 import org.cellfile.subject.stopping.StopTest;
@@ -89,6 +92,34 @@ public record Safeguard(
             section.close();
             return installed;
         }
+
+        /** How it was measured, for print. */
+        Fact fact(String label, String name, Identity identity) {
+            return new Fact(
+                    label,
+                    name + distance.characters() + " less " + uncertainty.characters() + " uncertainty",
+                    "from " + from.characters() + " to " + to.characters() + "; measured by " + identity.nameOf(by)
+                            + " on " + on.characters() + " with " + instrument.characters());
+        }
+    }
+
+    /** Every distance measured at it: its own, then those of its places. */
+    public List<Installed> measured() {
+        return Stream.concat(Stream.of(installed), device.places().stream().map(Place::installed))
+                .toList();
+    }
+
+    /** The same for print. */
+    List<Fact> measured(Identity identity) {
+        return Stream.concat(
+                        Stream.of(installed.fact("Installed distance", "", identity)),
+                        device.places().stream()
+                                .map(place -> place.installed()
+                                        .fact(
+                                                "Distance at the " + place.sort(),
+                                                place.name().characters() + ": ",
+                                                identity)))
+                .toList();
     }
 
     /** Reads a safeguard; empty when its kind is not known, which was then reported. */

@@ -55,7 +55,6 @@ public final class SafeguardChapters {
 
     private static Section safeguard(Guarding guarding, List<Deviation> deviations, Identity identity) {
         Safeguard safeguard = guarding.safeguard();
-        Safeguard.Installed installed = safeguard.installed();
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact("Kind", words(guarding).get("name"), words(guarding).get("purpose")));
         facts.add(new Fact(
@@ -66,15 +65,7 @@ public final class SafeguardChapters {
         facts.add(new Fact("Protects", tags(safeguard.protects())));
         safeguard.triggers().value().ifPresent(text -> facts.add(new Fact("Triggers", text)));
         facts.addAll(safeguard.device().facts());
-        facts.add(new Fact(
-                "Installed distance",
-                installed.distance().characters() + " less "
-                        + installed.uncertainty().characters() + " uncertainty",
-                "from " + installed.from().characters() + " to "
-                        + installed.to().characters() + "; measured by "
-                        + identity.nameOf(installed.by()) + " on "
-                        + installed.on().characters() + " with "
-                        + installed.instrument().characters()));
+        facts.addAll(safeguard.measured(identity));
         List<Block> blocks = new ArrayList<>(List.of(new Facts(facts)));
         blocks.addAll(Deviations.about(guarding.tag(), deviations));
         blocks.add(drawing(guarding));

@@ -135,7 +135,7 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
             List<Term> known =
                     editions.stream().map(rule).flatMap(Optional::stream).toList();
             if (known.isEmpty()) {
-                return Withheld.noRule(
+                return Withheld.noEdition(
                         symbol, names() + " has no rule for " + way + ", and no other edition in force has one");
             }
             return Requirement.greatest(known);
