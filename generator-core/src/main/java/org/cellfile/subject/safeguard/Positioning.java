@@ -48,7 +48,7 @@ public record Positioning(
 
     /** The same as the one of several editions with that number, so that their symbols can be told apart. */
     Positioning numbered(int number) {
-        return new Positioning(position.numbered(number), others, requirements, faults);
+        return new Positioning(position.numbered(number), others, requirements, faults, margins);
     }
 
     public Derived distance() {
