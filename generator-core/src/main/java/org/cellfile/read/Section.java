@@ -8,6 +8,7 @@ import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -34,8 +35,12 @@ public final class Section {
     static final FindingId UNKNOWN_KEY = new FindingId("read.unknown-key");
     static final FindingId WRONG_SORT = new FindingId("read.wrong-sort");
     static final FindingId NO_VALUE = new FindingId("read.no-value");
+    static final FindingId SAYS_NOTHING = new FindingId("read.says-nothing");
     static final FindingId NOT_A_DATE = new FindingId("read.not-a-date");
     static final FindingId UNKNOWN_WORD = new FindingId("read.unknown-word");
+
+    /** What people write to fill a line in, letters only: n/a, N.A. and na are the same. */
+    private static final Set<String> EMPTY_WORDS = Set.of("no", "none", "na", "tbd", "todo", "yes", "ok");
 
     private final String name;
     private final Span where;
@@ -85,6 +90,30 @@ public final class Section {
     /** Text that may be left out. */
     public Stated<String> textIfStated(String key) {
         return may(key).flatMap(node -> scalar(key, node)).orElseGet(() -> missing(key));
+    }
+
+    /** Text that must be there and stands for a measure; one that says nothing is refused. */
+    public Stated<String> statement(String key) {
+        return saying(key, text(key));
+    }
+
+    /** Text that may be left out and stands for a measure where it is there; one that says nothing is refused. */
+    public Stated<String> statementIfStated(String key) {
+        return saying(key, textIfStated(key));
+    }
+
+    /** The text is kept, so that what rests on it is not found a second time. */
+    private Stated<String> saying(String key, Stated<String> text) {
+        String letters = text.characters().toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}]", "");
+        if (text.value().isPresent() && (letters.isEmpty() || EMPTY_WORDS.contains(letters))) {
+            refuse(
+                    SAYS_NOTHING,
+                    text.where(),
+                    "`" + key + "` is `" + text.characters() + "`, which says nothing",
+                    "say in a few words what is there or what is done, so that a reader can go and look, or delete the key"
+                            + " if it may be left out");
+        }
+        return text;
     }
 
     /** One of a few words. */

@@ -2,7 +2,10 @@ package org.cellfile.standard;
 
 import static org.cellfile.standard.AnsiB1119Ed2019Values.FORMULA;
 import static org.cellfile.standard.AnsiB1119Ed2019Values.ID;
+import static org.cellfile.standard.AnsiB1119Ed2019Values.MAT;
 import static org.cellfile.standard.AnsiB1119Ed2019Values.PENETRATION;
+import static org.cellfile.standard.Positions.limit;
+import static org.cellfile.standard.Positions.stepped;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
@@ -19,10 +22,12 @@ import org.cellfile.trace.Condition.Comparison;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Difference;
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Formula;
 import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Product;
 import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
 
 /** ANSI B11.19, a rule for each way of approach; what it fixes stands in {@link AnsiB1119Ed2019Values}. */
 @AutoService(Edition.class)
@@ -74,56 +79,104 @@ public final class AnsiB1119Ed2019 implements PositioningStandard {
     @Override
     public Optional<Position> perpendicular(PerpendicularField field) {
         Approach at = field.approach();
-        Derived through = length(
-                at,
-                "reach-through",
-                "penetration through the field",
-                "D_pf,t",
-                new Case(
-                        List.of(new Branch(
-                                new Condition(field.resolution(), Comparison.AT_MOST, values.hand),
-                                Greatest.of(
-                                        new Product(values.factor, new Difference(field.resolution(), values.finger)),
-                                        values.none))),
-                        values.arm));
-        Derived over = length(
-                at,
-                "reach-over",
-                "penetration over the field",
-                "D_pf,o",
-                new Case(
-                        List.of(new Branch(
-                                new Condition(at.zoneHighest(), Comparison.AT_MOST, field.upperEdge()), values.none)),
-                        values.arm));
-        Derived penetration = length(at, "penetration", "depth penetration factor", "D_pf", Greatest.of(through, over));
+        Derived through =
+                length(at, "reach-through", "penetration through the field", "D_pf,t", penetration(field.resolution()));
+        WaysAround.Over over = values.around.over(field, values.arm);
+        Derived penetration =
+                length(at, "penetration", "depth penetration factor", "D_pf", Greatest.of(through, over.added()));
         List<Term> additions = new ArrayList<>(List.of(penetration));
         additions.addAll(field.supplements());
-        return Optional.of(
-                position(at, List.of(through, over, penetration), additions)
-                        .remark(
-                                "The sources print 0.275 in and 0.276 in for the object sensitivity without penetration; 7 mm lies"
-                                        + " between them.")
-                        .remark(
-                                "That a field whose upper edge lies below the highest point of the hazard is reached over, and that this"
-                                        + " counts as the penetration past a coarse field, is this program's own reading, to the cautious side."));
+        return Optional.of(position(
+                        at,
+                        List.of(through, over.cell(), over.added(), penetration),
+                        additions,
+                        values.around.limits(at))
+                .remark(
+                        "The sources print 0.275 in and 0.276 in for the object sensitivity without penetration; 7 mm lies"
+                                + " between them.")
+                .remark(WaysAround.REMARK));
+    }
+
+    private Term penetration(Term sensitivity) {
+        if (sensitivity.value().isPresent() && sensitivity.value().get().compareTo(values.body.quantity()) > 0) {
+            return Withheld.noRule(
+                    "D_pf,t",
+                    PENETRATION + " is read as having no rule for a field of " + Formula.shown(sensitivity)
+                            + " object sensitivity that is approached at a right angle: as in ISO 13855:2010 it ends at "
+                            + values.body.quantity());
+        }
+        return new Case(
+                List.of(new Branch(
+                        new Condition(sensitivity, Comparison.AT_MOST, values.hand),
+                        Greatest.of(
+                                new Product(values.factor, new Difference(sensitivity, values.finger)), values.none))),
+                values.arm);
     }
 
     @Override
     public Optional<Position> beams(Beams beams) {
-        return Optional.of(penetrated(beams.approach(), values.beams, List.of())
-                .remark(
-                        "One maker prints 36 in, another 850 mm (33.5 in); the greater is taken. At which heights the beams"
-                                + " stand is not held against anything under this standard."));
+        Approach at = beams.approach();
+        List<Derived> limits = new ArrayList<>(listedHeights(at, beams.heights().size()));
+        limits.add(values.around.behind(at));
+        Term known = BeamHeights.onlyAtListed(ID + ", read as ISO 13855:2010,", "D_pf", values.beams, beams.heights());
+        return Optional.of(
+                penetrated(at, values.beams.reference().name(), known, List.of(), limits)
+                        .remark(
+                                "One maker prints 36 in, another 850 mm (33.5 in); the greater is taken. That the beams stand at the"
+                                        + " heights of ISO 13855:2010, and how near to the machine, is this program's own reading."));
+    }
+
+    /** The heights for so many beams, so that their standing is printed and confirmed. */
+    private List<Derived> listedHeights(Approach at, int number) {
+        List<Derived> listed = new ArrayList<>();
+        for (Quantity height : BeamHeights.of(number)) {
+            int beam = listed.size() + 1;
+            listed.add(new Derived(
+                    at.tag(),
+                    "listed-height-" + beam,
+                    "listed height of beam " + beam,
+                    "h_" + beam,
+                    values.beamHeights.clause().toString(),
+                    new Fixed("h_" + beam, height, values.beamHeights),
+                    Rounding.up(Quantity.millimetres("1"))));
+        }
+        return listed;
     }
 
     @Override
     public Optional<Position> parallel(ParallelField field) {
-        return Optional.of(penetrated(field.approach(), values.along, field.supplements()));
+        Approach at = field.approach();
+        Derived lowest = Positions.length(
+                at,
+                "least-height",
+                "least height of the field for its object sensitivity",
+                "H_min",
+                values.heightRatio.reference().clause(),
+                Greatest.of(
+                        new Product(values.heightRatio, new Difference(field.resolution(), values.finestAtFloor)),
+                        values.floor));
+        return Optional.of(
+                penetrated(
+                                at,
+                                values.along.reference().name(),
+                                values.along,
+                                field.supplements(),
+                                List.of(
+                                        lowest,
+                                        limit(at, "greatest-height", values.highestField, Rounding.Side.DOWN),
+                                        limit(at, "crawling-height", values.crawling, Rounding.Side.DOWN)))
+                        .remark(
+                                "How low and how high the field may lie is read as in ISO 13855:2010, which is this program's own reading."));
     }
 
     @Override
     public Optional<Position> mat(Mat mat) {
-        return Optional.of(penetrated(mat.approach(), values.mat, List.of()));
+        return Optional.of(penetrated(
+                mat.approach(),
+                values.mat.reference().name(),
+                stepped(mat, "D_pf", MAT, values.mat),
+                List.of(),
+                List.of()));
     }
 
     /** A clutch that cannot be stopped within its turn is a matter of the rule for presses. */
@@ -131,17 +184,18 @@ public final class AnsiB1119Ed2019 implements PositioningStandard {
     public Optional<Position> twoHandControl(TwoHandControl control) {
         return control.clutch().isPresent()
                 ? Optional.empty()
-                : Optional.of(penetrated(control.approach(), values.hands, List.of()));
+                : Optional.of(penetrated(
+                        control.approach(), values.hands.reference().name(), values.hands, List.of(), List.of()));
     }
 
-    private Position penetrated(Approach at, Fixed known, List<Term> supplements) {
-        Derived penetration = length(at, "penetration", known.reference().name(), "D_pf", known);
+    private Position penetrated(Approach at, String words, Term known, List<Term> supplements, List<Derived> limits) {
+        Derived penetration = length(at, "penetration", words, "D_pf", known);
         List<Term> additions = new ArrayList<>(List.of(penetration));
         additions.addAll(supplements);
-        return position(at, List.of(penetration), additions);
+        return position(at, List.of(penetration), additions, limits);
     }
 
-    private Position position(Approach at, List<Derived> penetration, List<Term> additions) {
+    private Position position(Approach at, List<Derived> penetration, List<Term> additions, List<Derived> limits) {
         Derived machine = time(
                 at,
                 "machine-time",
@@ -191,7 +245,7 @@ public final class AnsiB1119Ed2019 implements PositioningStandard {
                                 : brake.longestTimeWithShare(values.share, at.installed()),
                         TIME_ALLOWED),
                 parts,
-                List.of());
+                limits);
         return monitor.isPresent()
                 ? position.remark(
                         "The longest times beside it leave the time that the brake monitor lets pass as it is: a slower"

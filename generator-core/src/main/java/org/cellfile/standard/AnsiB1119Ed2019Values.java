@@ -19,6 +19,10 @@ final class AnsiB1119Ed2019Values extends FixedValues {
     static final String ID = "ANSI B11.19:2019";
     static final Clause FORMULA = new Clause(ID, "safety distance");
     static final Clause PENETRATION = new Clause(ID, "depth penetration factor");
+    static final Clause MAT = new Clause(ID, "mats");
+    private static final Clause AROUND = new Clause(ID, "ways around a field");
+    private static final Clause ALONG = new Clause(ID, "horizontal fields");
+    private static final Clause BEAMS = new Clause(ID, "separate beams");
     private static final Clause STOPPING = new Clause(ID, "stopping time");
 
     private static final String WITHOUT_A_YEAR = ", all of which cite the standard without a year";
@@ -81,6 +85,15 @@ final class AnsiB1119Ed2019Values extends FixedValues {
             "penetration past a field of coarser object sensitivity, or over its upper edge",
             PENETRATION,
             COARSE_MANUAL);
+    final Fixed body = length(
+            "70 mm",
+            "70",
+            "body-sensitivity",
+            "coarsest object sensitivity of a field approached at a right angle",
+            PENETRATION,
+            new FromMemory(
+                    "where ISO 13855:2010 ends, as this program's own reading; the public manuals do not say where theirs end"));
+    final WaysAround around = new WaysAround(this, AROUND);
     final Fixed beams =
             inches("D_pf", "36", "beams-penetration", "penetration between separate beams", PENETRATION, COARSE_MANUAL);
     final Fixed mat = inches(
@@ -97,6 +110,38 @@ final class AnsiB1119Ed2019Values extends FixedValues {
             "penetration over a horizontal field",
             PENETRATION,
             new FromMemory("the same figure is published for mats"));
+    final Fixed heightRatio = factor(
+            "15",
+            "parallel-height-ratio",
+            "height for each millimetre of object sensitivity",
+            ALONG,
+            WaysAround.OWN_READING);
+    final Fixed finestAtFloor = length(
+            "50 mm",
+            "50",
+            "parallel-floor-sensitivity",
+            "coarsest object sensitivity at floor level",
+            ALONG,
+            WaysAround.OWN_READING);
+    final Fixed floor =
+            length("0 mm", "0", "parallel-lowest-field", "least height of the field", ALONG, WaysAround.OWN_READING);
+    final Fixed highestField = length(
+            "H_max", "1000", "parallel-highest-field", "greatest height of the field", ALONG, WaysAround.OWN_READING);
+    final Fixed crawling = length(
+            "H_c",
+            "300",
+            "parallel-crawling-height",
+            "height above which crawling under the field has to be assessed",
+            ALONG,
+            WaysAround.OWN_READING);
+
+    /** A list by the number of beams, which no single value can stand for: it can be confirmed only. */
+    final Reference beamHeights = reference(
+            "beam-heights",
+            "heights of separate beams: 750 mm; 400 and 900 mm; 300, 700 and 1100 mm; 300, 600, 900 and 1200 mm",
+            BEAMS,
+            WaysAround.OWN_READING);
+
     final Fixed hands = inches(
             "D_pf",
             "0",

@@ -108,14 +108,15 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
                 "D_o",
                 OPENINGS,
                 values.openings.distance("D_o", field.resolution()));
-        List<Term> each = new ArrayList<>(List.of(byTime, byOpening));
-        Term distance = new Greatest(each);
-        if (!field.supplements().isEmpty()) {
+        WaysAround.Over over = values.around.over(field, values.pastTheEdge);
+        List<Term> additions = additions(over, field.supplements());
+        Term distance = new Greatest(List.of(byTime, byOpening));
+        if (!additions.isEmpty()) {
             List<Term> all = new ArrayList<>(List.of(distance));
-            all.addAll(field.supplements());
+            all.addAll(additions);
             distance = new Sum(all);
         }
-        Term free = without(field.supplements(), at.installed());
+        Term free = without(additions, at.installed());
         Term longest = new Case(
                 List.of(new Branch(
                         new Condition(free, Comparison.LESS, byOpening),
@@ -124,20 +125,31 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
         Position position = Position.of(
                         distance(at, PRESENCE_SENSING, distance),
                         longest(at, PRESENCE_SENSING, longest),
-                        List.of(byTime, byOpening),
-                        List.of())
+                        List.of(byTime, byOpening, over.cell(), over.added()),
+                        values.around.limits(at))
                 .remark(OTHER_MACHINES)
-                .remark(STRICTLY);
+                .remark(STRICTLY)
+                .remark(WaysAround.REMARK);
         boolean timeGoverns = byTime.value()
                 .flatMap(time -> byOpening.value().map(opening -> time.compareTo(opening) >= 0))
                 .orElse(true);
         return timeGoverns ? position.further() : position;
     }
 
-    private static Term without(List<Term> supplements, Term installed) {
-        return supplements.isEmpty()
+    /** What is added to the distance: the supplements, and the way over the field where there is one. */
+    private static List<Term> additions(WaysAround.Over over, List<Term> supplements) {
+        List<Term> additions = new ArrayList<>();
+        if (over.added().value().filter(Quantity::zero).isEmpty()) {
+            additions.add(over.added());
+        }
+        additions.addAll(supplements);
+        return additions;
+    }
+
+    private static Term without(List<Term> additions, Term installed) {
+        return additions.isEmpty()
                 ? installed
-                : new Difference(installed, supplements.size() == 1 ? supplements.get(0) : new Sum(supplements));
+                : new Difference(installed, additions.size() == 1 ? additions.get(0) : new Sum(additions));
     }
 
     private Position startingTheCycle(PerpendicularField field) {
@@ -178,21 +190,23 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
                 "D_p",
                 STARTING_THE_CYCLE,
                 penetration(field.resolution()));
+        WaysAround.Over over = values.around.over(field, values.pastTheEdge);
         List<Term> additions = new ArrayList<>(List.of(penetration));
-        additions.addAll(field.supplements());
+        additions.addAll(additions(over, field.supplements()));
         BrakeAllowance brake =
                 new BrakeAllowance(values.startingSpeed, machine, device.map(Term.class::cast), additions);
         Term twice = new Product(values.twice, allowance);
         List<Derived> parts = new ArrayList<>(List.of(machine));
         device.ifPresent(parts::add);
         parts.add(allowance);
-        parts.add(penetration);
+        parts.addAll(List.of(penetration, over.cell(), over.added()));
         return Position.of(
                         distance(at, STARTING_THE_CYCLE, brake.distance(twice)),
                         longest(at, STARTING_THE_CYCLE, brake.longestTimeBeside(twice, at.installed())),
                         parts,
-                        List.of())
-                .remark(OTHER_MACHINES);
+                        values.around.limits(at))
+                .remark(OTHER_MACHINES)
+                .remark(WaysAround.REMARK);
     }
 
     private Term penetration(Term sensitivity) {

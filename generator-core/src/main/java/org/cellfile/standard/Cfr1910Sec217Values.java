@@ -19,6 +19,9 @@ final class Cfr1910Sec217Values extends FixedValues {
     static final Clause STARTING_THE_CYCLE = new Clause(ID, "(h)(9)(v)");
     static final Clause OPENINGS = new Clause(ID, "table O-10");
 
+    /** Asks for guards wherever a field does not protect (WAC 296-806-45516 (4)); the paragraph's letter is from memory. */
+    private static final Clause AROUND = new Clause(ID, "(c)(3)(iii)(f)");
+
     private static final Standing SPEED_SOURCES = new Published(
             "OSHA Machine Guarding eTool, presses, safety distance; WAC 296-806-45516; Rockwell Automation 450L-UM001D, p. 70");
 
@@ -41,6 +44,15 @@ final class Cfr1910Sec217Values extends FixedValues {
                     + " engaging points",
             TWO_HAND_TRIP,
             new Published("OSHA Machine Guarding eTool, presses, safety distance"));
+
+    final WaysAround around = new WaysAround(this, AROUND);
+    final Fixed pastTheEdge = fixed(
+            "36 in",
+            Quantity.of("36", Unit.INCH),
+            "reach-over-penetration",
+            "penetration over the upper edge of a field",
+            AROUND,
+            new FromMemory("what a maker's manual prints for ANSI B11.19, as this program's own reading"));
 
     private static final Standing MEMORY_OF_STARTING = new FromMemory(
             "a damaged public copy shows the paragraph and the hand speed of 63 in/s, not the rest of the formula");

@@ -1,6 +1,5 @@
 package org.cellfile.standard;
 
-import static org.cellfile.standard.Iso13855Ed2010Values.BEAM_HEIGHTS_BY_NUMBER;
 import static org.cellfile.standard.Iso13855Ed2010Values.GUARDS;
 import static org.cellfile.standard.Iso13855Ed2010Values.ID;
 import static org.cellfile.standard.Iso13855Ed2010Values.MATS;
@@ -14,14 +13,13 @@ import static org.cellfile.standard.Positions.length;
 import static org.cellfile.standard.Positions.limit;
 import static org.cellfile.standard.Positions.longest;
 import static org.cellfile.standard.Positions.notBelow;
+import static org.cellfile.standard.Positions.stepped;
 import static org.cellfile.standard.Positions.walking;
 
 import com.google.auto.service.AutoService;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Collectors;
-import java.util.stream.IntStream;
 import org.cellfile.calculation.PerpendicularApproach;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
@@ -185,28 +183,9 @@ public final class Iso13855Ed2010 implements PositioningStandard {
                 known.reference().name(),
                 "C",
                 PERPENDICULAR,
-                atListedHeights(beams.heights()) ? known : Withheld.noRule("C", listedHeights(beams.heights())));
+                BeamHeights.onlyAtListed(PERPENDICULAR.toString(), "C", known, beams.heights()));
         return Optional.of(
                 walking(at, PERPENDICULAR, values.walkingSpeed, intrusion, List.of(), List.of(gapBehind(at))));
-    }
-
-    private static boolean atListedHeights(List<Term> heights) {
-        List<String> listed = BEAM_HEIGHTS_BY_NUMBER.getOrDefault(heights.size(), List.of());
-        return listed.size() == heights.size()
-                && IntStream.range(0, listed.size())
-                        .allMatch(beam -> heights.get(beam)
-                                .value()
-                                .map(Quantity.millimetres(listed.get(beam))::equals)
-                                .orElse(true));
-    }
-
-    private static String listedHeights(List<Term> heights) {
-        String found = heights.stream().map(Formula::shown).collect(Collectors.joining(", "));
-        List<String> listed = BEAM_HEIGHTS_BY_NUMBER.get(heights.size());
-        return listed == null
-                ? PERPENDICULAR + " has no rule for " + heights.size() + " separate beams: it knows one to four"
-                : PERPENDICULAR + " knows " + (heights.size() == 1 ? "a single beam" : heights.size() + " beams")
-                        + " at " + String.join(", ", listed) + " mm only, and these are at " + found;
     }
 
     @Override
@@ -218,9 +197,13 @@ public final class Iso13855Ed2010 implements PositioningStandard {
                 "intrusion over the mat",
                 "C",
                 MATS,
-                Greatest.of(
-                        new Difference(values.matReach, new Product(values.stepFactor, mat.step())),
-                        values.noIntrusion));
+                stepped(
+                        mat,
+                        "C",
+                        MATS,
+                        Greatest.of(
+                                new Difference(values.matReach, new Product(values.stepFactor, mat.step())),
+                                values.noIntrusion)));
         Derived width = limit(at, "least-width", values.matWidth, Rounding.Side.UP);
         return Optional.of(walking(at, MATS, values.walkingSpeed, intrusion, List.of(), List.of(width)));
     }

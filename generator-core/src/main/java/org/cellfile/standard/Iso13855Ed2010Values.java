@@ -1,7 +1,5 @@
 package org.cellfile.standard;
 
-import java.util.List;
-import java.util.Map;
 import org.cellfile.trace.Clause;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Reference;
@@ -133,13 +131,6 @@ final class Iso13855Ed2010Values extends FixedValues {
             "C", "850", "beams-intrusion", "intrusion between two, three or four beams", PERPENDICULAR, BEAM_MANUALS);
     final Fixed singleBeam =
             length("C", "1200", "single-beam-intrusion", "intrusion past a single beam", PERPENDICULAR, BEAM_MANUALS);
-
-    /** The heights at which separate beams may stand, by their number. */
-    static final Map<Integer, List<String>> BEAM_HEIGHTS_BY_NUMBER = Map.of(
-            1, List.of("750"),
-            2, List.of("400", "900"),
-            3, List.of("300", "700", "1100"),
-            4, List.of("300", "600", "900", "1200"));
 
     private static final Standing MAT_MANUALS = new Published(
             "GT Engineering, positioning of pressure-sensitive mats or floors; Allen-Bradley safety mats, application details;"

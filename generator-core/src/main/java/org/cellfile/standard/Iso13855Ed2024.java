@@ -9,6 +9,7 @@ import static org.cellfile.standard.Positions.guard;
 import static org.cellfile.standard.Positions.length;
 import static org.cellfile.standard.Positions.limit;
 import static org.cellfile.standard.Positions.notBelow;
+import static org.cellfile.standard.Positions.stepped;
 import static org.cellfile.standard.Positions.walking;
 
 import com.google.auto.service.AutoService;
@@ -107,8 +108,13 @@ public final class Iso13855Ed2024 implements PositioningStandard {
     @Override
     public Optional<Position> mat(Mat mat) {
         Approach at = mat.approach();
-        Derived reach =
-                length(at, "reaching-distance", values.matReach.reference().name(), "D_DS", MATS, values.matReach);
+        Derived reach = length(
+                at,
+                "reaching-distance",
+                values.matReach.reference().name(),
+                "D_DS",
+                MATS,
+                stepped(mat, "D_DS", MATS, values.matReach));
         Derived width = limit(at, "least-width", values.matWidth, Rounding.Side.UP);
         Position position = walking(at, MATS, values.matSpeed, reach, List.of(), List.of(width));
         return Optional.of(

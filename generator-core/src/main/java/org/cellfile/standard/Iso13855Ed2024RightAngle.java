@@ -3,6 +3,7 @@ package org.cellfile.standard;
 import static org.cellfile.standard.Iso13855Ed2024Values.PERPENDICULAR;
 import static org.cellfile.standard.Positions.distance;
 import static org.cellfile.standard.Positions.length;
+import static org.cellfile.standard.Positions.limit;
 import static org.cellfile.standard.Positions.longest;
 import static org.cellfile.standard.Positions.lowerBound;
 
@@ -12,6 +13,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cellfile.calculation.PerpendicularApproach;
+import org.cellfile.quantity.Rounding;
 import org.cellfile.standard.Position.Open;
 import org.cellfile.standard.PositioningStandard.Beams;
 import org.cellfile.standard.PositioningStandard.PerpendicularField;
@@ -59,8 +61,8 @@ final class Iso13855Ed2024RightAngle {
         Fixed known = beams.heights().size() == 1 ? values.singleBeam : values.severalBeams;
         return position(at, known, read(at, "D_DO", values.over), List.of())
                 .remark(
-                        "At which heights this edition allows separate beams is not publicly known; that of these beams is not"
-                                + " held against anything.");
+                        "At which heights this edition allows separate beams is not publicly known, but for that of the lowest one;"
+                                + " those of the others are not held against anything.");
     }
 
     private Optional<Term> read(Approach at, String symbol, Reference asked) {
@@ -136,22 +138,22 @@ final class Iso13855Ed2024RightAngle {
         PerpendicularApproach approach = approach(reach, supplements);
         Term expression = approach.distance(at.timing().overall());
         List<Derived> parts = List.of(reachThrough, reachOver, reachUnder, reach);
+        List<Derived> limits = List.of(
+                limit(at, "greatest-lower-edge", values.lowestEdge, Rounding.Side.DOWN),
+                limit(at, "greatest-gap-behind", values.gapBehind, Rounding.Side.DOWN));
         Position position = missing.isEmpty()
                 ? Position.of(
                         distance(at, PERPENDICULAR, expression),
                         longest(at, PERPENDICULAR, approach.longestTime(at.installed())),
                         parts,
-                        List.of())
+                        limits)
                 : Position.of(
                                 lowerBound(at, PERPENDICULAR, expression),
                                 longest(at, PERPENDICULAR, NO_TIME),
                                 parts,
-                                List.of())
+                                limits)
                         .atLeast(open(at, missing));
-        return position.remark("That the greatest of reaching through, over and under counts is from memory.")
-                .remark(
-                        "Whether somebody can be behind it undetected has to be examined (Odrade, stop time measurement in"
-                                + " 2025, what has changed); no rule for that is held here.");
+        return position.remark("That the greatest of reaching through, over and under counts is from memory.");
     }
 
     private static final Withheld NO_TIME =

@@ -108,6 +108,22 @@ final class Iso13855Ed2024Values extends FixedValues {
     final Fixed singleBeam = length(
             "D_DT", "1200", "single-beam-reach", "reaching distance past a single beam", PERPENDICULAR, LIKE_2010);
 
+    final Fixed lowestEdge = length(
+            "h_low",
+            "200",
+            "lowest-edge",
+            "height allowed for the lower edge of a field, or for the lowest beam, below which nobody passes",
+            PERPENDICULAR,
+            new Published(CHANGES));
+    final Fixed gapBehind = length(
+            "g_b",
+            "75",
+            "gap-behind",
+            "widest gap between a field and the machine in which nobody stands undetected",
+            PERPENDICULAR,
+            new FromMemory(
+                    "the value of the edition of 2010; an article says that standing behind a field must be examined"));
+
     final Reference through = unknownLength(
             "reach-through", "how far one reaches through, D_DT", PERPENDICULAR, Set.of(Form.OF_A_SAFEGUARD));
     final Reference over = unknownLength(

@@ -6,6 +6,7 @@ import org.cellfile.calculation.WalkingApproach;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.standard.PositioningStandard.InterlockedGuard;
+import org.cellfile.standard.PositioningStandard.Mat;
 import org.cellfile.trace.Case;
 import org.cellfile.trace.Case.Branch;
 import org.cellfile.trace.Clause;
@@ -13,6 +14,7 @@ import org.cellfile.trace.Condition;
 import org.cellfile.trace.Condition.Comparison;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Formula;
 import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
@@ -26,6 +28,9 @@ final class Positions {
     private static final Quantity STEP = Quantity.millimetres("1");
     private static final Rounding DISTANCE = Rounding.up(STEP);
     private static final Rounding TIME_ALLOWED = Rounding.down(Quantity.seconds("0.001"));
+
+    /** Own reading, to the cautious side: where the rule of ISO 13855:2010 for fields along their plane ends. */
+    private static final Quantity HIGHEST_STEP = Quantity.millimetres("1000");
 
     private Positions() {}
 
@@ -82,6 +87,22 @@ final class Positions {
                 longest(at, clause, approach.longestTime(at.installed())),
                 List.of(reach),
                 limits);
+    }
+
+    /**
+     * What an edition counts for a mat; withheld where the step to it is so high that the mat is no longer stepped on.
+     *
+     * @param known for a step up to there
+     */
+    static Term stepped(Mat mat, String symbol, Clause clause, Term known) {
+        return mat.step()
+                .value()
+                .filter(step -> step.compareTo(HIGHEST_STEP) > 0)
+                .<Term>map(step -> Withheld.noRule(
+                        symbol,
+                        clause + " is read as having no rule for a mat behind a step of " + Formula.shown(mat.step())
+                                + ": it ends at " + HIGHEST_STEP + ", as that for fields along their plane does"))
+                .orElse(known);
     }
 
     /** The same position with a least distance that no time goes below. */

@@ -468,8 +468,7 @@ class DemonstrationTest {
         assertThat(cell("stonewick-tending").findings()).isEmpty();
         assertThat(cell("kettlebrook-palletising").findings())
                 .extracting(finding -> finding.about() + " " + finding.id())
-                .containsExactly(
-                        "gap-robot-fence clearance.measure-instead", "scanner-lift laser-scanner.crawling-under");
+                .containsExactly("gap-robot-fence clearance.measure-instead", "scanner-lift field.crawling-under");
         assertThat(cell("marrowdale-refit").findings())
                 .extracting(finding -> finding.about() + " " + finding.id())
                 .containsExactly("door-east installed.too-close");

@@ -169,7 +169,7 @@ class VariantsTest {
                 "light-curtain",
                 "resolution: " + resolution
                         + " mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}, approach:" + " {angle: "
-                        + angle + ", height: 300 mm}");
+                        + angle + ", height: 200 mm}");
     }
 
     static IntStream resolutions() {
@@ -196,7 +196,7 @@ class VariantsTest {
         Device inclined = device(
                 "light-curtain",
                 "resolution: 14 mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}, approach: {angle: 60 °,"
-                        + " height: 300 mm}");
+                        + " height: 200 mm}");
         assertThat(inclined.position(around(new Listening(fields)))).isEmpty();
         assertThat(fields).isEmpty();
     }

@@ -60,7 +60,7 @@ class UnitedStatesTest {
                         List.of(stop),
                         monitor.equals("0") ? Optional.empty() : Optional.of(AsWritten.given("T_a", monitor + " ms"))),
                 AsWritten.given("a_1", "0 in"),
-                AsWritten.given("a_2", "70 in"),
+                AsWritten.given("a_2", "55 in"),
                 AsWritten.given("X", installed));
     }
 
@@ -144,7 +144,7 @@ class UnitedStatesTest {
     void beamsTakeTheGreaterOfTwoPublishedFigures() {
         Position beams = B11.beams(new Beams(
                         approach("20", "200", "200", "60 in"),
-                        List.of(AsWritten.given("h_1", "16 in"), AsWritten.given("h_2", "36 in"))))
+                        List.of(AsWritten.given("h_1", "400 mm"), AsWritten.given("h_2", "900 mm"))))
                 .orElseThrow();
         assertThat(beams.part("penetration").value()).contains(inches("36"));
         assertThat(distance(beams)).isEqualTo(inches("49.86"));
@@ -409,7 +409,7 @@ class UnitedStatesTest {
                     machine,
                     i % 5 < 2 ? machine + random.nextInt(500) : 0,
                     random.nextInt(i % 2 == 0 ? 2500 : 9000),
-                    50 + random.nextInt(i % 4 == 0 ? 900 : 480)));
+                    50 + random.nextInt(i % 4 == 0 ? 651 : 480)));
         }
         return situations.stream();
     }
@@ -480,8 +480,8 @@ class UnitedStatesTest {
     @MethodSource("situations")
     void worseFiguresNeverShortenIt(Situation one) {
         for (int more : List.of(1, 10, 300)) {
-            Situation coarser =
-                    new Situation(one.device, one.machine, one.monitor, one.installed, one.resolution + more);
+            Situation coarser = new Situation(
+                    one.device, one.machine, one.monitor, one.installed, Math.min(700, one.resolution + more));
             assertThat(distance(coarser.b11(one.machine))).isGreaterThanOrEqualTo(distance(one.b11(one.machine)));
             if (one.monitor == 0) {
                 assertThat(distance(one.b11(one.machine + more))).isGreaterThan(distance(one.b11(one.machine)));

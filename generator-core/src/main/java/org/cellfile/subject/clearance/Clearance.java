@@ -51,7 +51,7 @@ public record Clearance(
                 section.reference("by", Person.SORT),
                 section.date("on"),
                 section.reference("instrument", Instrument.SORT),
-                section.textIfStated("measure"),
+                section.statementIfStated("measure"),
                 Recordings.read(section, tag.characters()));
     }
 }

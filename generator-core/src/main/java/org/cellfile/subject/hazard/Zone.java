@@ -48,8 +48,8 @@ public record Zone(
     /** What keeps a movement within its zone, and who signed for it. */
     public record Limitation(Stated<String> by, Stated<String> signedBy, Stated<LocalDate> on) {
         static Limitation read(Section section) {
-            Limitation limitation =
-                    new Limitation(section.text("by"), section.reference("signed-by", Person.SORT), section.date("on"));
+            Limitation limitation = new Limitation(
+                    section.statement("by"), section.reference("signed-by", Person.SORT), section.date("on"));
             section.close();
             return limitation;
         }

@@ -26,7 +26,7 @@ record Behind(Stated<Quantity> gap, Stated<String> measure) {
     /** Reads the group of that name in a safeguard. */
     static Behind read(Section safeguard) {
         Section section = safeguard.section("behind");
-        Behind behind = new Behind(section.quantity("gap", Dimension.LENGTH), section.textIfStated("measure"));
+        Behind behind = new Behind(section.quantity("gap", Dimension.LENGTH), section.statementIfStated("measure"));
         section.close();
         return behind;
     }

@@ -36,8 +36,8 @@ public final class Deviations {
             Stated<String> tag = section.tag("deviation");
             Stated<String> finding = section.text("finding");
             Stated<String> of = section.reference("of", sorts);
-            Stated<String> reason = section.text("reason");
-            Stated<String> interim = section.text("interim-measure");
+            Stated<String> reason = section.statement("reason");
+            Stated<String> interim = section.statement("interim-measure");
             Stated<String> responsible = section.reference("responsible", Person.SORT);
             Stated<LocalDate> until = section.date("until");
             section.close();

@@ -35,7 +35,9 @@ record GuardLocking(Stated<String> releases, Stated<Quantity> held, Stated<Strin
                     afterTime
                             ? section.positive("held", Dimension.TIME)
                             : new Stated.Missing<>(section.where(), "held"),
-                    atStandstill ? section.text("watched-by") : new Stated.Missing<>(section.where(), "watched-by"),
+                    atStandstill
+                            ? section.statement("watched-by")
+                            : new Stated.Missing<>(section.where(), "watched-by"),
                     section.text("source"));
             section.close();
             return locking;

@@ -38,6 +38,11 @@ record Inclination(Stated<Quantity> angle, Stated<Quantity> height) {
         });
     }
 
+    /** The same after something about its height was found. */
+    Inclination heightNotKnown() {
+        return new Inclination(angle, new Stated.Missing<>(height.where(), "height"));
+    }
+
     Fact fact() {
         return new Fact(
                 "Approach",

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Relation;
 import org.cellfile.claim.Workings;
+import org.cellfile.dossier.Block.Fact;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
@@ -20,9 +21,9 @@ import org.cellfile.trace.Given;
  *
  * @param height above the floor
  * @param what that is the height of
- * @param closedBelow true when something is stated to close the space below
+ * @param spaceBelow what closes the space below it, if something does
  */
-record LevelField(Stated<Quantity> height, String what, boolean closedBelow) {
+record LevelField(Stated<Quantity> height, String what, Stated<String> spaceBelow) {
 
     /** The field lies lower than its resolution allows. */
     static final FindingId TOO_LOW = new FindingId("installed.field-too-low");
@@ -31,7 +32,12 @@ record LevelField(Stated<Quantity> height, String what, boolean closedBelow) {
     static final FindingId TOO_HIGH = new FindingId("installed.field-too-high");
 
     /** The field is so high that somebody may crawl under it. */
-    static final FindingId CRAWLING_UNDER = new FindingId("laser-scanner.crawling-under");
+    static final FindingId CRAWLING_UNDER = new FindingId("field.crawling-under");
+
+    /** What closes the space below a field, for print. */
+    static Optional<Fact> below(Stated<String> spaceBelow) {
+        return spaceBelow.value().map(closed -> new Fact("Space below", "closed: " + closed));
+    }
 
     /**
      * Its position under an edition that has a rule for it.
@@ -69,7 +75,7 @@ record LevelField(Stated<Quantity> height, String what, boolean closedBelow) {
 
     private List<Finding> crawling(String tag, Position position) {
         return position.limit("crawling-height").stream()
-                .filter(limit -> !closedBelow
+                .filter(limit -> spaceBelow.value().isEmpty()
                         && height.value()
                                 .flatMap(stated -> limit.value().map(value -> stated.compareTo(value) > 0))
                                 .orElse(false))
@@ -80,7 +86,7 @@ record LevelField(Stated<Quantity> height, String what, boolean closedBelow) {
                         "the field of `" + tag + "` lies at " + height.characters() + ", above "
                                 + Workings.shown(limit) + ", so that somebody may crawl under it ("
                                 + limit.clause() + ")",
-                        "assess it in the risk assessment and say in `position` what closes the space below"))
+                        "assess it in the risk assessment, and state what closes the space below as `space-below`"))
                 .toList();
     }
 }

@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.cellfile.claim.Claim;
+import org.cellfile.claim.Relation;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -50,7 +52,7 @@ public final class LightBeams implements Kind {
                         + heights.get(beam).characters() + " is not above beam " + beam + " at "
                         + heights.get(beam - 1).characters(),
                 "list the beams from the lowest to the highest, each measured from the floor people stand on")));
-        return new Grid(heights, first.isEmpty(), Behind.read(section));
+        return new Grid(heights, first.isEmpty(), section.statementIfStated("space-below"), Behind.read(section));
     }
 
     private static Optional<Integer> firstNotAbove(List<Stated<Quantity>> heights) {
@@ -70,8 +72,10 @@ public final class LightBeams implements Kind {
      * The beams of one safeguard; heights from the floor.
      *
      * @param ascending false when they are out of order, which was reported
+     * @param spaceBelow what closes the space below the lowest, if something does
      */
-    private record Grid(List<Stated<Quantity>> heights, boolean ascending, Behind behind) implements Device {
+    private record Grid(List<Stated<Quantity>> heights, boolean ascending, Stated<String> spaceBelow, Behind behind)
+            implements Device {
 
         @Override
         public List<Fact> facts() {
@@ -79,6 +83,7 @@ public final class LightBeams implements Kind {
                     "Beams",
                     heights.stream().map(Stated::characters).collect(Collectors.joining(", ")),
                     "above the floor")));
+            LevelField.below(spaceBelow).ifPresent(facts::add);
             facts.addAll(behind.facts());
             return facts;
         }
@@ -95,8 +100,24 @@ public final class LightBeams implements Kind {
             }
             return around.positioning()
                     .beams(new Beams(around.approach(), beams))
-                    .map(position -> Positioning.of(
-                            position, behind.claim(position).stream().toList(), faults(around.tag(), position)));
+                    .map(position -> Positioning.of(position, claims(position), faults(around.tag(), position)));
+        }
+
+        private List<Claim> claims(Position position) {
+            List<Claim> claims = new ArrayList<>();
+            position.limit("greatest-lower-edge")
+                    .filter(limit -> ascending
+                            && !heights.isEmpty()
+                            && spaceBelow.value().isEmpty())
+                    .ifPresent(limit -> claims.add(new Claim(
+                            "height of the lowest beam",
+                            heights.get(0),
+                            Relation.AT_MOST,
+                            limit,
+                            UprightField.PASSING_UNDER,
+                            "add a lower beam, or close the way below and state what closes it as `space-below`")));
+            behind.claim(position).ifPresent(claims::add);
+            return claims;
         }
 
         private List<Finding> faults(String tag, Position position) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Relation;
 import org.cellfile.dossier.Block.Fact;
+import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
@@ -60,7 +61,18 @@ public final class PressureSensitiveMat implements Kind {
         public Optional<Positioning> position(Surroundings around) {
             return around.positioning()
                     .mat(new Mat(around.approach(), new Given("H", "height of the step", step)))
-                    .map(position -> Positioning.of(position, claims(position), List.of()));
+                    .map(position -> Positioning.of(position, claims(position), faults(around.tag(), position)));
+        }
+
+        private List<Finding> faults(String tag, Position position) {
+            return position.parts().stream()
+                    .flatMap(part -> Requirement.covered(
+                            tag,
+                            step,
+                            part.expression(),
+                            "lay the mat on a lower surface, or use another kind of safeguard")
+                            .stream())
+                    .toList();
         }
 
         private List<Claim> claims(Position position) {

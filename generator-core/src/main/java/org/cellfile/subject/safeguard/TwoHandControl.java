@@ -75,8 +75,8 @@ public final class TwoHandControl implements Kind {
                         : section.quantityIfStated("asynchrony", Dimension.TIME),
                 shrouded,
                 shrouded.value().filter(YES::equals).isPresent()
-                        ? section.text("shroud")
-                        : section.textIfStated("shroud"),
+                        ? section.statement("shroud")
+                        : section.statementIfStated("shroud"),
                 section.positive("height", Dimension.LENGTH),
                 section.word("surface", List.of(HORIZONTAL, "inclined", "upright")),
                 section.count("operators"),

@@ -35,6 +35,9 @@ record UprightField(
     /** The lower edge of the field is above its upper edge. */
     static final FindingId UPSIDE_DOWN = new FindingId("field.upside-down");
 
+    /** The height of the side furthest from the hazard is that of neither edge. */
+    static final FindingId NEITHER_EDGE = new FindingId("field.neither-edge");
+
     /** Somebody can pass below the field. */
     static final FindingId PASSING_UNDER = new FindingId("installed.lowest-beam-too-high");
 
@@ -42,7 +45,7 @@ record UprightField(
         UprightField field = new UprightField(
                 section.quantity("lower-edge", Dimension.LENGTH),
                 section.positive("upper-edge", Dimension.LENGTH),
-                section.textIfStated("space-below"),
+                section.statementIfStated("space-below"),
                 Behind.read(section),
                 Inclination.read(section));
         if (field.upsideDown()) {
@@ -53,8 +56,24 @@ record UprightField(
                     "the upper edge of the field of `" + tag + "`, " + field.upperEdge.characters()
                             + ", is not above its lower edge, " + field.lowerEdge.characters(),
                     "measure both from the floor people stand on"));
+            return field.edgesNotKnown();
         }
-        return field;
+        if (field.farSideIsNoEdge()) {
+            Stated<Quantity> height = field.inclination.orElseThrow().height();
+            section.report(Finding.refuses(
+                    NEITHER_EDGE,
+                    tag,
+                    height.where(),
+                    "the side of the field of `" + tag + "` furthest from the hazard is said to be "
+                            + height.characters() + " above the floor, and its edges are at "
+                            + field.lowerEdge.characters() + " and " + field.upperEdge.characters(),
+                    "that side is one of the two edges: state the height of the one that people reach first"));
+            return field.edgesNotKnown();
+        }
+        boolean angleNotKnown = field.inclination
+                .filter(inclined -> inclined.angle().value().isEmpty())
+                .isPresent();
+        return angleNotKnown ? field.edgesNotKnown() : field;
     }
 
     private boolean upsideDown() {
@@ -64,11 +83,31 @@ record UprightField(
                 .orElse(false);
     }
 
+    private boolean farSideIsNoEdge() {
+        Optional<Quantity> far =
+                inclination.flatMap(inclined -> inclined.height().value());
+        return far.isPresent()
+                && lowerEdge.value().isPresent()
+                && upperEdge.value().isPresent()
+                && !far.equals(lowerEdge.value())
+                && !far.equals(upperEdge.value());
+    }
+
+    /** The same after something about its shape was found, so that nothing that rests on the shape is found besides. */
+    private UprightField edgesNotKnown() {
+        return new UprightField(
+                new Stated.Missing<>(lowerEdge.where(), "lower-edge"),
+                new Stated.Missing<>(upperEdge.where(), "upper-edge"),
+                spaceBelow,
+                behind,
+                inclination.map(Inclination::heightNotKnown));
+    }
+
     List<Fact> facts() {
         List<Fact> facts = new ArrayList<>();
         facts.add(new Fact(
                 "Field", "from " + lowerEdge.characters() + " to " + upperEdge.characters() + " above the floor"));
-        spaceBelow.value().ifPresent(closed -> facts.add(new Fact("Space below", "closed: " + closed)));
+        LevelField.below(spaceBelow).ifPresent(facts::add);
         facts.addAll(behind.facts());
         inclination.ifPresent(inclined -> facts.add(inclined.fact()));
         return facts;
@@ -87,10 +126,7 @@ record UprightField(
         Inclination inclined = inclination.get();
         List<Derived> angles = inclined.derived(around.tag(), least.get());
         return alongPlane(around)
-                ? new LevelField(
-                                inclined.height(),
-                                "height of the side furthest from the hazard",
-                                spaceBelow.value().isPresent())
+                ? new LevelField(inclined.height(), "height of the side furthest from the hazard", spaceBelow)
                         .position(around, resolution, supplements, angles)
                 : across(around, resolution, supplements, startsCycle, angles);
     }
@@ -138,7 +174,7 @@ record UprightField(
     private List<Finding> faults(String tag, Stated<Quantity> resolution, Position position) {
         List<Finding> faults = new ArrayList<>();
         for (Derived part : position.parts()) {
-            boolean over = part.name().equals("reach-over");
+            boolean over = part.name().startsWith("reach-over");
             faults.addAll(Requirement.covered(
                     tag,
                     over ? upperEdge : resolution,
