@@ -29,6 +29,7 @@ import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.IdentityChapter;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.MarginsChapter;
+import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
@@ -85,45 +86,67 @@ public final class Composition {
 
     /** Every fixed value and table the derived values rest on, and every rule in words a device was held against. */
     public static Set<Reference> references(Cell cell) {
-        Set<Reference> references = new TreeSet<>(Comparator.comparing(Reference::id)
-                // A value that depends on the safeguard stands there once for each, and a table with each standing it
-                // has.
-                .thenComparing(Reference::name)
-                .thenComparing(reference -> reference.standing().words()));
+        Set<Reference> references = inOrder();
         cell.derived().values().forEach(derived -> references.addAll(derived.references()));
         cell.complementary().forEach(device -> references.addAll(device.rules()));
         return new LinkedHashSet<>(references);
     }
 
+    /** What only the values under editions named for comparison rest on. */
+    private static Set<Reference> comparedReferences(Cell cell) {
+        Set<Reference> references = inOrder();
+        for (Edition edition : cell.identity().standards().compared()) {
+            OtherEdition.of(cell.safeguards(), edition)
+                    .forEach(row -> row.under().derived().forEach(derived -> references.addAll(derived.references())));
+        }
+        references.removeAll(references(cell));
+        return references;
+    }
+
+    /** A value that depends on the safeguard stands there once for each, and a table with each standing it has. */
+    private static Set<Reference> inOrder() {
+        return new TreeSet<>(Comparator.comparing(Reference::id)
+                .thenComparing(Reference::name)
+                .thenComparing(reference -> reference.standing().words()));
+    }
+
     private static Chapter register(Cell cell) {
-        Table table = new Table(
-                "Fixed values, tables and rules used",
+        List<Block> blocks = new ArrayList<>(List.of(
+                new Paragraph(
+                        "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
+                                + " read in public; \"from memory\" means that no public source was found, and that a named"
+                                + " person who holds the standard has to confirm it; \"read in a copy\" means that such a"
+                                + " person stated it and it was used, with what is held here beside it; \"not publicly"
+                                + " known\" means that only a copy can tell. Clause numbers are from memory where nobody"
+                                + " stated them from a copy; the standard itself governs."),
+                registered("Fixed values, tables and rules used", references(cell), cell.identity())));
+        Set<Reference> compared = comparedReferences(cell);
+        if (!compared.isEmpty()) {
+            blocks.add(new Paragraph(
+                    "The values below stand in the chapter \"Under other editions\" alone. Nothing about the cell rests on them, so"
+                            + " that none has to be confirmed."));
+            blocks.add(registered("Used for comparison only", compared, cell.identity()));
+        }
+        return new Chapter("register", "Register of fixed values", blocks);
+    }
+
+    private static Table registered(String caption, Set<Reference> references, Identity identity) {
+        return new Table(
+                caption,
                 List.of(
                         Column.text("Value", 4),
                         Column.text("What it is", 5),
                         Column.text("Edition and clause", 4),
                         Column.text("Standing", 6),
                         Column.text("Confirmed by", 4)),
-                references(cell).stream()
+                references.stream()
                         .map(reference -> List.of(
                                 reference.id(),
                                 reference.name(),
                                 reference.clause().toString(),
                                 reference.standing().words(),
-                                confirmed(reference, cell.identity())))
+                                confirmed(reference, identity)))
                         .toList());
-        return new Chapter(
-                "register",
-                "Register of fixed values",
-                List.of(
-                        new Paragraph(
-                                "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
-                                        + " read in public; \"from memory\" means that no public source was found, and that a named"
-                                        + " person who holds the standard has to confirm it; \"read in a copy\" means that such a"
-                                        + " person stated it and it was used, with what is held here beside it; \"not publicly"
-                                        + " known\" means that only a copy can tell. Clause numbers are from memory where nobody"
-                                        + " stated them from a copy; the standard itself governs."),
-                        table));
     }
 
     private static String confirmed(Reference reference, Identity identity) {

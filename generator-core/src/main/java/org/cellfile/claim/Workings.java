@@ -3,6 +3,8 @@ package org.cellfile.claim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Text;
 import org.cellfile.quantity.Dimension;
@@ -124,13 +126,22 @@ public final class Workings {
                         .map(one -> List.of(
                                 Text.capital(one.words())
                                         + (one.about().equals(recorded.about()) ? "" : ", " + one.clause()),
-                                one.symbol() + " = " + one.expression().symbols() + " = "
-                                        + one.expression().figures(),
+                                line(one),
                                 inUnits(one),
                                 recorded.of(one)
                                         .map(stated -> brief(one, stated))
                                         .orElse("–")))
                         .toList());
+    }
+
+    /** A working in one line: symbol, formula and figures, each only where it says more than the one before. */
+    public static String line(Derived derived) {
+        return Stream.of(
+                        derived.symbol(),
+                        derived.expression().symbols(),
+                        derived.expression().figures())
+                .distinct()
+                .collect(Collectors.joining(" = "));
     }
 
     private static String brief(Derived derived, Stated<Quantity> stated) {

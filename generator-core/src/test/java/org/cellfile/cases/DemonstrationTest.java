@@ -110,6 +110,10 @@ class DemonstrationTest {
             scanner-wrapper     | laser-scanner    | 848  | 1080+300 | 2736.80 | 2737 | 2764 | 3 | 24
             scanner-lift        | laser-scanner    | 458  | 850+100  | 1682.80 | 1683 | 1800 | 3 | 114
             scanner-upright     | laser-scanner    | 496  | 850/400+100 | 1743.60 | 1744 | 1790 | 3 | 43
+            beams-transfer      | light-beams      | 276  | 850      | 1291.60 | 1292 | 1330 | 3 | 35
+            mat-transfer        | pressure-sensitive-mat | 297 | 1200 | 1675.20 | 1676 | 1700 | 3 | 21
+            mat-lift            | pressure-sensitive-mat | 416 | 1140 | 1805.60 | 1806 | 1840 | 3 | 31
+            two-hand-pusher     | two-hand-control | 40.5 | 250      | 314.80  | 315  | 640 | 2 | 323
             door-west           | interlocked-door | 446  | 100      | 813.60  | 814  | 1045 | 3 | 228
             door-lift           | interlocked-door | 408  | 20       | 672.80  | 673  | 699 | 2 | 24
             door-transfer       | interlocked-door | 289  | 120      | 582.40  | 583  | 601 | 2 | 16
