@@ -111,28 +111,30 @@ public final class Composition {
     }
 
     private static Chapter register(Cell cell) {
-        List<Block> blocks = new ArrayList<>(List.of(
-                new Paragraph(
-                        "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
-                                + " read in public; \"from memory\" means that no public source was found, and that a named"
-                                + " person who holds the standard has to confirm it; \"read in a copy\" means that such a"
-                                + " person stated it and it was used, with what is held here beside it; \"not publicly"
-                                + " known\" means that only a copy can tell. Clause numbers are from memory where nobody"
-                                + " stated them from a copy; the standard itself governs."),
-                registered("Fixed values, tables and rules used", references(cell), cell.identity())));
         Set<Reference> compared = comparedReferences(cell);
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Paragraph(
+                "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
+                        + " read in public; \"from memory\" means that no public source was found, and that a named"
+                        + " person who holds the standard has to confirm it; \"read in a copy\" means that such a"
+                        + " person stated it and it was used, with what is held here beside it; \"not publicly"
+                        + " known\" means that only a copy can tell. Clause numbers are from memory where nobody"
+                        + " stated them from a copy; the standard itself governs."));
         if (!compared.isEmpty()) {
             blocks.add(new Paragraph(
-                    "The values below stand in the chapter \"Under other editions\" alone. Nothing about the cell rests on them, so"
-                            + " that none has to be confirmed."));
-            blocks.add(registered("Used for comparison only", compared, cell.identity()));
+                    "Values used for comparison only stand in a table of their own at the end. Nothing about"
+                            + " the cell rests on them, so none of them has to be confirmed."));
+        }
+        blocks.add(used(references(cell), cell.identity()));
+        if (!compared.isEmpty()) {
+            blocks.add(compared(compared));
         }
         return new Chapter("register", "Register of fixed values", blocks);
     }
 
-    private static Table registered(String caption, Set<Reference> references, Identity identity) {
+    private static Table used(Set<Reference> references, Identity identity) {
         return new Table(
-                caption,
+                "Fixed values, tables and rules used",
                 List.of(
                         Column.text("Value", 4),
                         Column.text("What it is", 5),
@@ -146,6 +148,23 @@ public final class Composition {
                                 reference.clause().toString(),
                                 reference.standing().words(),
                                 confirmed(reference, identity)))
+                        .toList());
+    }
+
+    private static Table compared(Set<Reference> references) {
+        return new Table(
+                "Used for comparison only",
+                List.of(
+                        Column.text("Value", 4),
+                        Column.text("What it is", 5),
+                        Column.text("Edition and clause", 4),
+                        Column.text("Standing", 10)),
+                references.stream()
+                        .map(reference -> List.of(
+                                reference.id(),
+                                reference.name(),
+                                reference.clause().toString(),
+                                reference.standing().words()))
                         .toList());
     }
 
@@ -188,10 +207,17 @@ public final class Composition {
                         new Paragraph("The following is not recomputed here and has to be settled elsewhere:"),
                         new Points(List.of(
                                 "the risk assessment, the performance levels of the safety functions and the residual risks",
+                                "muting, fields that are switched, and whatever else suspends a safeguard while the cell runs",
+                                "collaborative operation: contact with the robot, distances that change with speed and position,"
+                                        + " hand guiding",
+                                "vertical movements: axes that sink when their drive lets go, loads that fall, approach from"
+                                        + " above or below",
+                                "children under 14 years, and persons who run, jump, fall or climb",
                                 "reaching under a field, passing around the side of one, and the measures named against passing below or"
                                         + " standing behind it",
                                 "that an opening in a guard is covered on all sides by the safeguard named for it",
-                                "muting and fields that are switched",
+                                "getting out from behind a locked guard, and freeing somebody who is caught",
+                                "what the makers' instructions of a safeguard ask beyond the facts and rules listed here",
                                 "gaps in which somebody can be crushed and that are not listed as clearances, gaps between two moving parts,"
                                         + " and the measures named in place of a gap",
                                 "other modes than automatic, except the limit of manual reduced speed",

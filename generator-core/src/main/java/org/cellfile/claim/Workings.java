@@ -15,6 +15,7 @@ import org.cellfile.source.Stated;
 import org.cellfile.standard.Editions;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
+import org.cellfile.trace.Fixed;
 
 /** Derived values as they are printed: in one unit, or lengths and speeds in millimetres and inches. */
 public final class Workings {
@@ -125,13 +126,21 @@ public final class Workings {
                 derived.stream()
                         .map(one -> List.of(
                                 Text.capital(one.words())
-                                        + (one.about().equals(recorded.about()) ? "" : ", " + one.clause()),
+                                        + (byItsClause(one) || !one.about().equals(recorded.about())
+                                                ? ", " + one.clause()
+                                                : ""),
                                 line(one),
                                 inUnits(one),
                                 recorded.of(one)
                                         .map(stated -> brief(one, stated))
                                         .orElse("–")))
                         .toList());
+    }
+
+    /** True when a clause gives it, or a factor of it, and not only the values below it. */
+    private static boolean byItsClause(Derived derived) {
+        return derived.expression() instanceof Fixed
+                || derived.expression().operands().stream().anyMatch(Fixed.class::isInstance);
     }
 
     /** A working in one line: symbol, formula and figures, each only where it says more than the one before. */

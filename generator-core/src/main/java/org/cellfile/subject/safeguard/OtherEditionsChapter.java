@@ -45,7 +45,6 @@ public final class OtherEditionsChapter {
     private static Section section(Edition edition, List<OtherEdition> rows, Workings workings) {
         List<Block> blocks = new ArrayList<>();
         edition.remark().ifPresent(remark -> blocks.add(new Paragraph(remark)));
-        blocks.add(new Paragraph(OtherEdition.count(rows) + "."));
         blocks.add(new Table(
                 edition.id() + " beside " + inForce(rows),
                 List.of(
@@ -66,6 +65,7 @@ public final class OtherEditionsChapter {
                                 margin(row),
                                 Text.capital(row.standing().words())))
                         .toList()));
+        blocks.add(new Paragraph(Text.capital(OtherEdition.count(rows)) + "."));
         Map<List<String>, List<String>> remarks = OtherEdition.remarks(rows);
         if (!remarks.isEmpty()) {
             blocks.add(new Table(
@@ -79,18 +79,26 @@ public final class OtherEditionsChapter {
                 "How the distances under " + edition.id() + " are come by",
                 List.of(
                         Column.text("Safeguard", 30),
-                        Column.text("Value", 44),
-                        Column.text("Working", 60),
-                        Column.figures("Result", 26)),
+                        Column.text("Value", 46),
+                        Column.text("Working", 64),
+                        Column.figures("Result", 20)),
                 rows.stream()
                         .flatMap(row -> leadingThere(row)
                                 .map(derived -> List.of(
                                         row.inForce().tag(),
-                                        Text.capital(derived.words()) + ", " + derived.clause(),
+                                        named(derived, edition),
                                         Workings.line(derived),
                                         workings.inUnits(derived))))
                         .toList()));
         return new Section("", edition.id(), blocks);
+    }
+
+    /** What it is and by which clause; the edition is named only where it is another one than the table is about. */
+    private static String named(Derived derived, Edition edition) {
+        String words = Text.capital(derived.words());
+        return derived.clause().equals(edition.id())
+                ? words
+                : words + ", " + derived.clause().replace(edition.id() + ", ", "");
     }
 
     /**
