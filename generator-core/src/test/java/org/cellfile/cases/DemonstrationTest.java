@@ -126,6 +126,7 @@ class DemonstrationTest {
 
     private static final String MARROWDALE_SAFEGUARDS = """
             curtain-pallet  | light-curtain    | 510 | 128/0   | 944.00 | 944 | 1006 | 2 | 60
+            scanner-chain-place | laser-scanner | 576 | 1200+100 | 2221.60 | 2222 | 2260 | 3 | 35
             door-east       | interlocked-door | 531 | 120     | 969.60 | 970 | 822 | 2 | -150
             door-filler     | interlocked-door | 350 | 80      | 640.00 | 640 | 652 | 2 | 10
             fence-perimeter | fixed-fence      | -   | 200/800/120 | 800.00 | 800 | 830 | 2 | 28
@@ -295,7 +296,9 @@ class DemonstrationTest {
                 : List.of(kind.equals("interlocked-door") ? "reach-through" : "intrusion");
         for (int i = 0; i < figures.size(); i++) {
             String name = names.get(i);
-            assertThat(part(cell, tag, name, name.equals("intrusion") ? "penetration" : name)
+            assertThat((name.equals("intrusion")
+                                    ? part(cell, tag, name, "penetration", "reaching-distance")
+                                    : part(cell, tag, name))
                             .value())
                     .as(name)
                     .contains(millimetres(figures.get(i)));

@@ -1,3 +1,5 @@
+<#-- a narrow column breaks before a figure, not between it and its unit -->
+<#function together cell><#return cell?replace(r"(?<=\d) (?=(mm|in|m?s|kg)(/s)?\b)", "\xA0", "r")></#function>
 <div class="table<#if block.rows?size lte 8> short</#if>">
 <#if block.caption?has_content><p class="caption">${block.caption}</p></#if>
 <table class="grid">
@@ -9,7 +11,7 @@
 </tr></thead>
 <tbody>
 <#list block.rows as row>
-  <tr><#list row as cell><td<#if block.columns[cell?index].figures> class="figures"</#if>>${cell}</td></#list></tr>
+  <tr><#list row as cell><td<#if block.columns[cell?index].figures> class="figures"</#if>>${together(cell)}</td></#list></tr>
 <#else>
   <tr><td colspan="${block.columns?size}">${words["table.none"]}</td></tr>
 </#list>
