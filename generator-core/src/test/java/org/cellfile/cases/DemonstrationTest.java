@@ -19,6 +19,7 @@ import org.cellfile.dossier.Dossier;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.standard.Editions;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.trace.Derived;
 import org.junit.jupiter.api.Test;
@@ -139,6 +140,19 @@ class DemonstrationTest {
             scanner-aisle   | laser-scanner    | 522 | 1219.2+101.6 | 2297.56208 | 2297.684 | 2387.6 | 6.35 | 83.566
             door-service    | interlocked-door | 472 | 100          | 855.20     | 855.218  | 965.2  | 2.54 | 107.442
             fence-perimeter | fixed-fence      | -   | 317.5/300/100 | 317.50     | 317.5    | 368.3  | 2.54 | 48.26
+            """;
+
+    /**
+     * A safeguard under ISO 13855:2024, named for comparison; distance in mm, exact and in whole mm, margin. Along a plane and
+     * over mats 1200 mm whatever the height or the step, past a two-hand control 550 mm.
+     */
+    private static final String KETTLEBROOK_UNDER_2024 = """
+            scanner-south   | 2093.6 | 2094 | -37
+            scanner-wrapper | 2856.8 | 2857 | -96
+            scanner-lift    | 2032.8 | 2033 | -236
+            mat-transfer    | 1675.2 | 1676 | 21
+            mat-lift        | 1865.6 | 1866 | -29
+            two-hand-pusher | 614.8  | 615  | 23
             """;
 
     private static final Map<String, String> RUNS = each(KETTLEBROOK_RUNS, MARROWDALE_RUNS, STONEWICK_RUNS);
@@ -283,6 +297,21 @@ class DemonstrationTest {
         assertThat(guarding.safeguard().installed().distance().value()).contains(millimetres(line.columns.get(6)));
         assertThat(guarding.safeguard().installed().uncertainty().value()).contains(millimetres(line.columns.get(7)));
         assertThat(guarding.margin().rounded()).contains(millimetres(line.columns.get(8)));
+    }
+
+    static Stream<Line> underOtherEditions() {
+        return lines(Map.of("kettlebrook-palletising", KETTLEBROOK_UNDER_2024));
+    }
+
+    @ParameterizedTest
+    @MethodSource("underOtherEditions")
+    void theSafeguardsWouldNeedTheSameDistancesUnderAnotherEdition(Line line) {
+        Guarding under = guarding(cell(line.cell), line.name())
+                .under(Editions.of("ISO 13855:2024").orElseThrow())
+                .orElseThrow();
+        assertThat(under.separationDistance().value()).contains(millimetres(line.columns.get(1)));
+        assertThat(under.separationDistance().rounded()).contains(millimetres(line.columns.get(2)));
+        assertThat(under.margin().rounded()).contains(millimetres(line.columns.get(3)));
     }
 
     /**

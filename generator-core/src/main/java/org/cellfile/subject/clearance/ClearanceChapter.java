@@ -58,11 +58,11 @@ public final class ClearanceChapter {
                         Column.text("Tag", 9),
                         Column.text("Between", 9),
                         Column.text("And", 9),
-                        Column.text("Body part", 5),
-                        Column.figures("Least", 7),
-                        Column.figures("Measured", 8),
+                        Column.text("Body part", 6),
+                        Column.figures("Least", 9),
+                        Column.figures("Measured", 9),
                         Column.figures("Uncertainty", 9),
-                        Column.figures("Margin", 7)),
+                        Column.figures("Margin", 9)),
                 clearances.stream()
                         .map(gap -> List.of(
                                 gap.tag(),

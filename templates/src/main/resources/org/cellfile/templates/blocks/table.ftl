@@ -1,5 +1,3 @@
-<#-- a narrow column breaks before a figure, not between it and its unit -->
-<#function together cell><#return cell?replace(r"(?<=\d) (?=(mm|in|m?s|kg)(/s)?\b)", "\xA0", "r")></#function>
 <div class="table<#if block.rows?size lte 8> short</#if>">
 <#if block.caption?has_content><p class="caption">${block.caption}</p></#if>
 <table class="grid">
