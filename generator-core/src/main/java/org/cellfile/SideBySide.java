@@ -17,6 +17,8 @@ public final class SideBySide {
 
     private static final int MARK = 2;
 
+    private static final int WIDTH = 100;
+
     private SideBySide() {}
 
     /**
@@ -78,9 +80,15 @@ public final class SideBySide {
                         .append(" beside ")
                         .append(OtherEditionsChapter.inForce(rows))
                         .append('\n');
-                edition.remark().ifPresent(remark -> text.append(remark).append('\n'));
+                edition.remark().ifPresent(remark -> wrapped(text, MARK, remark));
+                text.append('\n');
                 table(text, rows);
-                text.append('\n').append(OtherEditionsChapter.count(rows)).append("\n\n");
+                OtherEdition.remarks(rows).forEach((tags, remarks) -> {
+                    text.append('\n');
+                    wrapped(text, MARK, String.join(", ", tags));
+                    remarks.forEach(remark -> wrapped(text, 2 * MARK, remark));
+                });
+                text.append("\n  ").append(OtherEdition.count(rows)).append("\n\n");
             }
         }
         if (text.isEmpty()) {
@@ -91,34 +99,45 @@ public final class SideBySide {
 
     private static void table(StringBuilder text, List<OtherEdition> rows) {
         List<List<String>> lines = new ArrayList<>();
-        lines.add(List.of("safeguard", "in force", "other", "more", "counts as", "margin"));
+        lines.add(List.of("safeguard", "in force", "other", "more", "counts as", "margin", ""));
         rows.forEach(row -> lines.add(List.of(
                 row.inForce().tag(),
                 Workings.shown(row.inForce().separationDistance()),
                 OtherEditionsChapter.distance(row),
                 OtherEditionsChapter.more(row),
                 Workings.shown(row.inForce().budget().counted()),
-                OtherEditionsChapter.margin(row))));
+                OtherEditionsChapter.margin(row),
+                row.standing().words())));
         List<Integer> widths = new ArrayList<>();
         for (int column = 0; column < lines.get(0).size(); column++) {
             int at = column;
             widths.add(
                     lines.stream().mapToInt(line -> line.get(at).length()).max().orElse(0));
         }
-        for (int line = 0; line < lines.size(); line++) {
+        for (List<String> line : lines) {
             StringBuilder row = new StringBuilder();
             for (int column = 0; column < widths.size(); column++) {
-                String cell = lines.get(line).get(column);
+                String cell = line.get(column);
                 String space = " ".repeat(widths.get(column) - cell.length());
-                row.append(column == 0 ? cell + space : space + cell).append("  ");
+                boolean figures = column > 0 && column < widths.size() - 1;
+                row.append(figures ? space + cell : cell + space).append("  ");
             }
             text.append("  ").append(row.toString().stripTrailing()).append('\n');
-            if (line > 0) {
-                text.append(" ".repeat(2 * MARK))
-                        .append("= ")
-                        .append(rows.get(line - 1).said())
-                        .append('\n');
-            }
         }
+    }
+
+    /** Words in lines that a terminal shows whole. */
+    private static void wrapped(StringBuilder text, int indent, String words) {
+        StringBuilder line = new StringBuilder(" ".repeat(indent));
+        int start = line.length();
+        for (String word : words.split(" ", -1)) {
+            if (line.length() > start && line.length() + 1 + word.length() > WIDTH) {
+                text.append(line).append('\n');
+                line = new StringBuilder(" ".repeat(indent));
+                start = line.length();
+            }
+            line.append(line.length() > start ? " " : "").append(word);
+        }
+        text.append(line).append('\n');
     }
 }

@@ -29,6 +29,7 @@ import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.IdentityChapter;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.MarginsChapter;
+import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
@@ -85,18 +86,54 @@ public final class Composition {
 
     /** Every fixed value and table the derived values rest on, and every rule in words a device was held against. */
     public static Set<Reference> references(Cell cell) {
-        Set<Reference> references = new TreeSet<>(Comparator.comparing(Reference::id)
-                // A value that depends on the safeguard stands there once for each, and a table with each standing it
-                // has.
-                .thenComparing(Reference::name)
-                .thenComparing(reference -> reference.standing().words()));
+        Set<Reference> references = inOrder();
         cell.derived().values().forEach(derived -> references.addAll(derived.references()));
         cell.complementary().forEach(device -> references.addAll(device.rules()));
         return new LinkedHashSet<>(references);
     }
 
+    /** What only the values under editions named for comparison rest on. */
+    private static Set<Reference> comparedReferences(Cell cell) {
+        Set<Reference> references = inOrder();
+        for (Edition edition : cell.identity().standards().compared()) {
+            OtherEdition.of(cell.safeguards(), edition)
+                    .forEach(row -> row.under().derived().forEach(derived -> references.addAll(derived.references())));
+        }
+        references.removeAll(references(cell));
+        return references;
+    }
+
+    /** A value that depends on the safeguard stands there once for each, and a table with each standing it has. */
+    private static Set<Reference> inOrder() {
+        return new TreeSet<>(Comparator.comparing(Reference::id)
+                .thenComparing(Reference::name)
+                .thenComparing(reference -> reference.standing().words()));
+    }
+
     private static Chapter register(Cell cell) {
-        Table table = new Table(
+        Set<Reference> compared = comparedReferences(cell);
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Paragraph(
+                "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
+                        + " read in public; \"from memory\" means that no public source was found, and that a named"
+                        + " person who holds the standard has to confirm it; \"read in a copy\" means that such a"
+                        + " person stated it and it was used, with what is held here beside it; \"not publicly"
+                        + " known\" means that only a copy can tell. Clause numbers are from memory where nobody"
+                        + " stated them from a copy; the standard itself governs."));
+        if (!compared.isEmpty()) {
+            blocks.add(new Paragraph(
+                    "Values used for comparison only stand in a table of their own at the end. Nothing about"
+                            + " the cell rests on them, so none of them has to be confirmed."));
+        }
+        blocks.add(used(references(cell), cell.identity()));
+        if (!compared.isEmpty()) {
+            blocks.add(compared(compared));
+        }
+        return new Chapter("register", "Register of fixed values", blocks);
+    }
+
+    private static Table used(Set<Reference> references, Identity identity) {
+        return new Table(
                 "Fixed values, tables and rules used",
                 List.of(
                         Column.text("Value", 4),
@@ -104,26 +141,31 @@ public final class Composition {
                         Column.text("Edition and clause", 4),
                         Column.text("Standing", 6),
                         Column.text("Confirmed by", 4)),
-                references(cell).stream()
+                references.stream()
                         .map(reference -> List.of(
                                 reference.id(),
                                 reference.name(),
                                 reference.clause().toString(),
                                 reference.standing().words(),
-                                confirmed(reference, cell.identity())))
+                                confirmed(reference, identity)))
                         .toList());
-        return new Chapter(
-                "register",
-                "Register of fixed values",
+    }
+
+    private static Table compared(Set<Reference> references) {
+        return new Table(
+                "Used for comparison only",
                 List.of(
-                        new Paragraph(
-                                "Values and rules that a standard fixes, as this program holds them. \"Published\" names where the value was"
-                                        + " read in public; \"from memory\" means that no public source was found, and that a named"
-                                        + " person who holds the standard has to confirm it; \"read in a copy\" means that such a"
-                                        + " person stated it and it was used, with what is held here beside it; \"not publicly"
-                                        + " known\" means that only a copy can tell. Clause numbers are from memory where nobody"
-                                        + " stated them from a copy; the standard itself governs."),
-                        table));
+                        Column.text("Value", 4),
+                        Column.text("What it is", 5),
+                        Column.text("Edition and clause", 4),
+                        Column.text("Standing", 10)),
+                references.stream()
+                        .map(reference -> List.of(
+                                reference.id(),
+                                reference.name(),
+                                reference.clause().toString(),
+                                reference.standing().words()))
+                        .toList());
     }
 
     private static String confirmed(Reference reference, Identity identity) {
@@ -165,10 +207,17 @@ public final class Composition {
                         new Paragraph("The following is not recomputed here and has to be settled elsewhere:"),
                         new Points(List.of(
                                 "the risk assessment, the performance levels of the safety functions and the residual risks",
+                                "muting, fields that are switched, and whatever else suspends a safeguard while the cell runs",
+                                "collaborative operation: contact with the robot, distances that change with speed and position,"
+                                        + " hand guiding",
+                                "vertical movements: axes that sink when their drive lets go, loads that fall, approach from"
+                                        + " above or below",
+                                "children under 14 years, and persons who run, jump, fall or climb",
                                 "reaching under a field, passing around the side of one, and the measures named against passing below or"
                                         + " standing behind it",
                                 "that an opening in a guard is covered on all sides by the safeguard named for it",
-                                "muting and fields that are switched",
+                                "getting out from behind a locked guard, and freeing somebody who is caught",
+                                "what the makers' instructions of a safeguard ask beyond the facts and rules listed here",
                                 "gaps in which somebody can be crushed and that are not listed as clearances, gaps between two moving parts,"
                                         + " and the measures named in place of a gap",
                                 "other modes than automatic, except the limit of manual reduced speed",

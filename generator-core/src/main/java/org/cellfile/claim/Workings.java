@@ -3,6 +3,8 @@ package org.cellfile.claim;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Text;
 import org.cellfile.quantity.Dimension;
@@ -13,6 +15,7 @@ import org.cellfile.source.Stated;
 import org.cellfile.standard.Editions;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
+import org.cellfile.trace.Fixed;
 
 /** Derived values as they are printed: in one unit, or lengths and speeds in millimetres and inches. */
 public final class Workings {
@@ -123,14 +126,31 @@ public final class Workings {
                 derived.stream()
                         .map(one -> List.of(
                                 Text.capital(one.words())
-                                        + (one.about().equals(recorded.about()) ? "" : ", " + one.clause()),
-                                one.symbol() + " = " + one.expression().symbols() + " = "
-                                        + one.expression().figures(),
+                                        + (byItsClause(one) || !one.about().equals(recorded.about())
+                                                ? ", " + one.clause()
+                                                : ""),
+                                line(one),
                                 inUnits(one),
                                 recorded.of(one)
                                         .map(stated -> brief(one, stated))
                                         .orElse("–")))
                         .toList());
+    }
+
+    /** True when a clause gives it, or a factor of it, and not only the values below it. */
+    private static boolean byItsClause(Derived derived) {
+        return derived.expression() instanceof Fixed
+                || derived.expression().operands().stream().anyMatch(Fixed.class::isInstance);
+    }
+
+    /** A working in one line: symbol, formula and figures, each only where it says more than the one before. */
+    public static String line(Derived derived) {
+        return Stream.of(
+                        derived.symbol(),
+                        derived.expression().symbols(),
+                        derived.expression().figures())
+                .distinct()
+                .collect(Collectors.joining(" = "));
     }
 
     private static String brief(Derived derived, Stated<Quantity> stated) {

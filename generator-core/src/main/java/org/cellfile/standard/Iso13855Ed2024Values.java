@@ -110,11 +110,13 @@ final class Iso13855Ed2024Values extends FixedValues {
 
     final Fixed lowestEdge = length(
             "h_low",
-            "200",
+            "300",
             "lowest-edge",
             "height allowed for the lower edge of a field, or for the lowest beam, below which nobody passes",
             PERPENDICULAR,
-            new Published(CHANGES));
+            new FromMemory(
+                    "the value of the edition of 2010; an article has the lowest beam generally at 200 mm now, and how far one"
+                            + " reaches under it decides"));
     final Fixed gapBehind = length(
             "g_b",
             "75",

@@ -20,6 +20,7 @@ import org.cellfile.dossier.Dossier;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.standard.Editions;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.trace.Derived;
 import org.junit.jupiter.api.Test;
@@ -111,6 +112,10 @@ class DemonstrationTest {
             scanner-wrapper     | laser-scanner    | 848  | 1080+300 | 2736.80 | 2737 | 2764 | 3 | 24
             scanner-lift        | laser-scanner    | 458  | 850+100  | 1682.80 | 1683 | 1800 | 3 | 114
             scanner-upright     | laser-scanner    | 496  | 850/400+100 | 1743.60 | 1744 | 1790 | 3 | 43
+            beams-transfer      | light-beams      | 276  | 850      | 1291.60 | 1292 | 1330 | 3 | 35
+            mat-transfer        | pressure-sensitive-mat | 297 | 1200 | 1675.20 | 1676 | 1700 | 3 | 21
+            mat-lift            | pressure-sensitive-mat | 416 | 1140 | 1805.60 | 1806 | 1840 | 3 | 31
+            two-hand-pusher     | two-hand-control | 40.5 | 250      | 314.80  | 315  | 640 | 2 | 323
             door-west           | interlocked-door | 446  | 100      | 813.60  | 814  | 1045 | 3 | 228
             door-lift           | interlocked-door | 408  | 20       | 672.80  | 673  | 699 | 2 | 24
             door-transfer       | interlocked-door | 289  | 120      | 582.40  | 583  | 601 | 2 | 16
@@ -123,6 +128,7 @@ class DemonstrationTest {
 
     private static final String MARROWDALE_SAFEGUARDS = """
             curtain-pallet  | light-curtain    | 510 | 128/0   | 944.00 | 944 | 1006 | 2 | 60
+            scanner-chain-place | laser-scanner | 576 | 1200+100 | 2221.60 | 2222 | 2260 | 3 | 35
             door-east       | interlocked-door | 531 | 120     | 969.60 | 970 | 822 | 2 | -150
             door-filler     | interlocked-door | 350 | 80      | 640.00 | 640 | 652 | 2 | 10
             fence-perimeter | fixed-fence      | -   | 200/800/120 | 800.00 | 800 | 830 | 2 | 28
@@ -135,6 +141,19 @@ class DemonstrationTest {
             scanner-aisle   | laser-scanner    | 522 | 1219.2+101.6 | 2297.56208 | 2297.684 | 2387.6 | 6.35 | 83.566
             door-service    | interlocked-door | 472 | 100          | 855.20     | 855.218  | 965.2  | 2.54 | 107.442
             fence-perimeter | fixed-fence      | -   | 317.5/300/100 | 317.50     | 317.5    | 368.3  | 2.54 | 48.26
+            """;
+
+    /**
+     * A safeguard under ISO 13855:2024, named for comparison; distance in mm, exact and in whole mm, margin. Along a plane and
+     * over mats 1200 mm whatever the height or the step, past a two-hand control 550 mm.
+     */
+    private static final String KETTLEBROOK_UNDER_2024 = """
+            scanner-south   | 2093.6 | 2094 | -37
+            scanner-wrapper | 2856.8 | 2857 | -96
+            scanner-lift    | 2032.8 | 2033 | -236
+            mat-transfer    | 1675.2 | 1676 | 21
+            mat-lift        | 1865.6 | 1866 | -29
+            two-hand-pusher | 614.8  | 615  | 23
             """;
 
     private static final Map<String, String> RUNS = each(KETTLEBROOK_RUNS, MARROWDALE_RUNS, STONEWICK_RUNS);
@@ -281,6 +300,21 @@ class DemonstrationTest {
         assertThat(guarding.margin().rounded()).contains(millimetres(line.columns.get(8)));
     }
 
+    static Stream<Line> underOtherEditions() {
+        return lines(Map.of("kettlebrook-palletising", KETTLEBROOK_UNDER_2024));
+    }
+
+    @ParameterizedTest
+    @MethodSource("underOtherEditions")
+    void theSafeguardsWouldNeedTheSameDistancesUnderAnotherEdition(Line line) {
+        Guarding under = guarding(cell(line.cell), line.name())
+                .under(Editions.of("ISO 13855:2024").orElseThrow())
+                .orElseThrow();
+        assertThat(under.separationDistance().value()).contains(millimetres(line.columns.get(1)));
+        assertThat(under.separationDistance().rounded()).contains(millimetres(line.columns.get(2)));
+        assertThat(under.margin().rounded()).contains(millimetres(line.columns.get(3)));
+    }
+
     /**
      * Through, over and, for fences, below, with slashes between; a single figure is the intrusion of a field along its plane or
      * the reach through a door. What stands after a plus are supplements.
@@ -292,7 +326,9 @@ class DemonstrationTest {
                 : List.of(kind.equals("interlocked-door") ? "reach-through" : "intrusion");
         for (int i = 0; i < figures.size(); i++) {
             String name = names.get(i);
-            assertThat(part(cell, tag, name, name.equals("intrusion") ? "penetration" : name)
+            assertThat((name.equals("intrusion")
+                                    ? part(cell, tag, name, "penetration", "reaching-distance")
+                                    : part(cell, tag, name))
                             .value())
                     .as(name)
                     .contains(millimetres(figures.get(i)));
@@ -359,7 +395,7 @@ class DemonstrationTest {
                 .filter(Block.Table.class::isInstance)
                 .map(Block.Table.class::cast)
                 .toList();
-        assertThat(tables.get(0).rows()).hasSize(23);
+        assertThat(tables.get(0).rows()).hasSize(27);
         assertThat(tables.get(0).rows().subList(0, 5))
                 .extracting(row -> row.get(1) + " " + row.get(2))
                 .containsExactly(
@@ -374,7 +410,7 @@ class DemonstrationTest {
                         "fence-perimeter",
                         "22 mm",
                         "nearest point of zone-robot",
-                        "door-lift, curtain-ramp, scanner-lift, curtain-lift, door-west"));
+                        "door-lift, mat-lift, curtain-ramp, scanner-lift, curtain-lift, door-west"));
     }
 
     /** 538 mm at 1600 mm/s, after half a second in which the lock holds. */

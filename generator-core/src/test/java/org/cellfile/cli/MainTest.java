@@ -173,4 +173,20 @@ class MainTest {
         assertThat(ran.code).as(ran.toString()).isEqualTo(1);
         assertThat(output).doesNotExist();
     }
+
+    @Test
+    void editionsAreComparedInLinesThatATerminalShowsWhole() {
+        Ran ran = run("editions", cell);
+
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(100));
+        assertThat(ran.out())
+                .containsSubsequence(
+                        "ISO 13855:2024 beside ISO 13855:2010",
+                        "mat-lift              1806 mm           1866 mm   +60 mm    1837 mm   -29 mm  does not hold",
+                        "21 compared; still holds: 7; does not hold: 4; cannot be said: 10",
+                        "ISO 13857:2019 beside ISO 13857:2008",
+                        "8 compared; still holds: 8; does not hold: 0; cannot be said: 0")
+                .containsOnlyOnce("Cannot be said: no rule for such a safeguard is publicly known.");
+    }
 }

@@ -129,7 +129,7 @@ class TwoEditionsTest {
                 .containsExactly(List.of(
                         "how far one reaches over, D_DO for `curtain`",
                         "ISO 13855:2024, 6.2",
-                        "read in a copy (licensed copy of Fennimoor) by I. Lorne on 2026-10-02, stated at standards.yaml:27:13;"
+                        "read in a copy (licensed copy of Fennimoor) by I. Lorne on 2026-10-02, stated at standards.yaml:28:13;"
                                 + " not publicly known",
                         "I. Lorne, 2026-10-02, licensed copy of Fennimoor"));
         assertThat(register(cell, "iso-13855-2024.approach-speed-walking")

@@ -5,6 +5,9 @@
   <#return blocks?filter(block -> block.is == "section")>
 </#function>
 
+<#-- A cell that breaks before a figure and not between it and its unit. -->
+<#function together cell><#return cell?replace(r"(?<=\d) (?=(mm|in|m?s|kg)(/s)?\b)", "\xA0", "r")></#function>
+
 <#--
   The widths of a table's columns in percent. The shares say how the room is divided; a column whose longest word would
   be broken gets what that word needs, and the others give it up.
@@ -14,7 +17,7 @@
   <#list table.columns as column><#local shares = shares + column.share></#list>
   <#list table.columns as column>
     <#local longest = 0>
-    <#list [column.title] + table.rows?map(row -> row[column?index]) as cell>
+    <#list [column.title] + table.rows?map(row -> together(row[column?index])) as cell>
       <#list cell?word_list as word>
         <#-- a date should stay whole; a longer word may be broken at its hyphens -->
         <#local pieces = (word?length gt 14)?then(word?split("-"), [word])>

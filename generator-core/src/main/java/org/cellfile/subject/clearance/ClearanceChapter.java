@@ -13,6 +13,7 @@ import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Text;
+import org.cellfile.quantity.Rounding.Side;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.trace.Drawing;
 
@@ -57,11 +58,11 @@ public final class ClearanceChapter {
                         Column.text("Tag", 9),
                         Column.text("Between", 9),
                         Column.text("And", 9),
-                        Column.text("Part of the body", 5),
-                        Column.figures("Least", 7),
-                        Column.figures("Measured", 8),
+                        Column.text("Body part", 6),
+                        Column.figures("Least", 9),
+                        Column.figures("Measured", 9),
                         Column.figures("Uncertainty", 9),
-                        Column.figures("Margin", 7)),
+                        Column.figures("Margin", 9)),
                 clearances.stream()
                         .map(gap -> List.of(
                                 gap.tag(),
@@ -69,8 +70,8 @@ public final class ClearanceChapter {
                                 gap.clearance().fixed().characters(),
                                 gap.clearance().part().characters(),
                                 workings.inUnits(gap.leastGap()),
-                                gap.clearance().gap().characters(),
-                                gap.clearance().uncertainty().characters(),
+                                workings.inUnits(gap.clearance().gap(), Side.DOWN),
+                                workings.inUnits(gap.clearance().uncertainty(), Side.UP),
                                 workings.inUnits(gap.margin())))
                         .toList());
     }

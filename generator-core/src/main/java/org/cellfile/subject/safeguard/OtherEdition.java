@@ -1,13 +1,19 @@
 package org.cellfile.subject.safeguard;
 
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
+import org.cellfile.dossier.Text;
 import org.cellfile.finding.Finding;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.standard.Edition;
+import org.cellfile.standard.Position;
 
 /**
  * A safeguard under an edition that is not in force for it, beside what it is under those that are.
@@ -20,9 +26,19 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
 
     /** What can be said of the safeguard under the other edition. */
     public enum Standing {
-        HOLDS,
-        FALLS_SHORT,
-        CANNOT_BE_SAID
+        HOLDS("still holds"),
+        FALLS_SHORT("does not hold"),
+        CANNOT_BE_SAID("cannot be said");
+
+        private final String words;
+
+        Standing(String words) {
+            this.words = words;
+        }
+
+        public String words() {
+            return words;
+        }
     }
 
     /** The safeguards to which an edition makes a difference. */
@@ -33,9 +49,27 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
                 .toList();
     }
 
-    /** How many of them have that standing. */
-    public static long count(List<OtherEdition> rows, Standing standing) {
-        return rows.stream().filter(row -> row.standing() == standing).count();
+    /** How many are compared, and how many of them have each standing. */
+    public static String count(List<OtherEdition> rows) {
+        return rows.size() + " compared; "
+                + Arrays.stream(Standing.values())
+                        .map(standing -> standing.words() + ": "
+                                + rows.stream()
+                                        .filter(row -> row.standing() == standing)
+                                        .count())
+                        .collect(Collectors.joining("; "));
+    }
+
+    /** Sentences about what the distances do not show, each once; before them the tags of the safeguards they are about. */
+    public static Map<List<String>, List<String>> remarks(List<OtherEdition> rows) {
+        Map<String, List<String>> tags = new LinkedHashMap<>();
+        rows.forEach(row -> row.remarks()
+                .forEach(remark ->
+                        tags.computeIfAbsent(remark, none -> new ArrayList<>()).add(row.inForce.tag())));
+        Map<List<String>, List<String>> remarks = new LinkedHashMap<>();
+        tags.forEach((remark, about) ->
+                remarks.computeIfAbsent(about, none -> new ArrayList<>()).add(remark));
+        return remarks;
     }
 
     /** What holds, or does not, under the other edition. A lower bound that is met says nothing. */
@@ -74,21 +108,35 @@ public record OtherEdition(Guarding inForce, Edition other, Guarding under) {
         return lowerBound() ? more.filter(difference -> difference.number().signum() > 0) : more;
     }
 
-    /** What holds, what does not and what cannot be said, in a sentence or more. */
-    public String said() {
-        if (under.editions().isEmpty()) {
-            return "cannot be said: " + other.id() + " has no rule that is publicly known for such a safeguard";
-        }
-        return switch (standing()) {
-            case HOLDS -> "still holds";
-            case FALLS_SHORT -> "does not hold: " + sentences(unmet());
-            case CANNOT_BE_SAID -> "cannot be said: " + sentences(unknown());
+    /** Why it does not hold or cannot be said, where the distances do not show it, and what the edition leaves open. */
+    private List<String> remarks() {
+        Stream<String> because = switch (standing()) {
+            case HOLDS -> Stream.empty();
+            case FALLS_SHORT ->
+                sentences(unmet().filter(finding -> !finding.id().equals(Guarding.TOO_CLOSE)));
+            case CANNOT_BE_SAID -> unsaid();
         };
+        return Stream.concat(
+                        because.map(reason -> Text.capital(standing().words() + ": " + reason + ".")),
+                        positions().flatMap(position -> position.remarks().stream()))
+                .distinct()
+                .toList();
     }
 
-    private String sentences(Stream<Finding> findings) {
-        return findings.map(finding -> finding.sentence().replace("`" + under + "`", "`" + inForce.tag() + "`"))
-                .distinct()
-                .collect(Collectors.joining("; "));
+    private Stream<String> unsaid() {
+        if (under.editions().isEmpty()) {
+            return Stream.of("no rule for such a safeguard is publicly known");
+        }
+        return Stream.concat(
+                positions().flatMap(position -> position.open().stream()).map(Position.Open::because),
+                sentences(unknown().filter(finding -> finding.id().equals(Requirement.NO_RULE))));
+    }
+
+    private Stream<Position> positions() {
+        return under.editions().stream().map(one -> one.positioning().position());
+    }
+
+    private Stream<String> sentences(Stream<Finding> findings) {
+        return findings.map(finding -> finding.sentence().replace("`" + under + "`", "`" + inForce.tag() + "`"));
     }
 }

@@ -1,9 +1,12 @@
 package org.cellfile.subject.safeguard;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Collectors;
-import org.cellfile.claim.Recorded;
+import java.util.stream.Stream;
 import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
@@ -20,13 +23,14 @@ public final class OtherEditionsChapter {
 
     private OtherEditionsChapter() {}
 
-    /** A table for each edition named for comparison, with the working of every distance in it. */
+    /** For each edition named for comparison a table of the distances, and one of the working they come by. */
     public static Chapter chapter(List<Guarding> safeguards, List<Edition> compared, Workings workings) {
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Paragraph(
-                "What other editions would ask of the same safeguards, from the same inputs. Nothing here decides"
-                        + " about the cell: the editions in force do. A distance marked \"at least\" is a lower bound, from which it"
-                        + " cannot be said that a safeguard would hold."));
+        blocks.add(
+                new Paragraph(
+                        "What other editions would ask of the same safeguards, from the same inputs. Nothing here decides"
+                                + " about the cell: the editions in force do. Margin is what would be left of the distance that counts. A"
+                                + " distance marked \"at least\" is a lower bound, from which it cannot be said that a safeguard would hold."));
         for (Edition edition : compared) {
             List<OtherEdition> rows = OtherEdition.of(safeguards, edition);
             if (rows.isEmpty()) {
@@ -41,36 +45,77 @@ public final class OtherEditionsChapter {
     private static Section section(Edition edition, List<OtherEdition> rows, Workings workings) {
         List<Block> blocks = new ArrayList<>();
         edition.remark().ifPresent(remark -> blocks.add(new Paragraph(remark)));
-        blocks.add(new Paragraph(Text.capital(count(rows)) + "."));
         blocks.add(new Table(
                 edition.id() + " beside " + inForce(rows),
                 List.of(
-                        Column.text("Safeguard", 4),
-                        Column.figures("In force", 3),
-                        Column.figures("Other", 3),
-                        Column.figures("More", 2),
-                        Column.figures("Margin", 2),
-                        Column.text("What can be said", 8)),
+                        Column.text("Safeguard", 30),
+                        Column.figures("In force", 19),
+                        Column.figures("Other", 31),
+                        Column.figures("More", 19),
+                        Column.figures("Counts as", 19),
+                        Column.figures("Margin", 19),
+                        Column.text("What can be said", 23)),
                 rows.stream()
                         .map(row -> List.of(
                                 row.inForce().tag(),
                                 Workings.shown(row.inForce().separationDistance()),
                                 distance(row),
                                 more(row),
+                                Workings.shown(row.inForce().budget().counted()),
                                 margin(row),
-                                Text.capital(row.said())))
+                                Text.capital(row.standing().words())))
                         .toList()));
-        for (OtherEdition row : rows) {
-            List<Derived> derived = row.under().derived().stream()
-                    .filter(one -> one.references().stream()
-                            .anyMatch(reference -> reference.clause().edition().equals(edition.id())))
-                    .toList();
-            blocks.add(workings.rows(
-                    row.inForce().tag() + " under " + edition.id(),
-                    derived,
-                    Recorded.none(row.under().toString())));
+        blocks.add(new Paragraph(Text.capital(OtherEdition.count(rows)) + "."));
+        Map<List<String>, List<String>> remarks = OtherEdition.remarks(rows);
+        if (!remarks.isEmpty()) {
+            blocks.add(new Table(
+                    "What the figures do not show",
+                    List.of(Column.text("Safeguards", 50), Column.text("Remarks", 110)),
+                    remarks.entrySet().stream()
+                            .map(one -> List.of(String.join(", ", one.getKey()), String.join("\n", one.getValue())))
+                            .toList()));
         }
+        blocks.add(new Table(
+                "How the distances under " + edition.id() + " are come by",
+                List.of(
+                        Column.text("Safeguard", 30),
+                        Column.text("Value", 46),
+                        Column.text("Working", 64),
+                        Column.figures("Result", 20)),
+                rows.stream()
+                        .flatMap(row -> leadingThere(row)
+                                .map(derived -> List.of(
+                                        row.inForce().tag(),
+                                        named(derived, edition),
+                                        Workings.line(derived),
+                                        workings.inUnits(derived))))
+                        .toList()));
         return new Section("", edition.id(), blocks);
+    }
+
+    /** What it is and by which clause; the edition is named only where it is another one than the table is about. */
+    private static String named(Derived derived, Edition edition) {
+        String words = Text.capital(derived.words());
+        return derived.clause().equals(edition.id())
+                ? words
+                : words + ", " + derived.clause().replace(edition.id() + ", ", "");
+    }
+
+    /**
+     * What an edition itself gives for the distance and for what is required of the device; the rest, such as the response time,
+     * is as under the editions in force. A value that only hands on another one is left out.
+     */
+    private static Stream<Derived> leadingThere(OtherEdition row) {
+        Derived distance = row.under().separationDistance();
+        Set<Derived> asked = new HashSet<>(distance.below());
+        asked.add(distance);
+        row.under().requirements().forEach(claim -> asked.add(claim.derived()));
+        return row.under().derived().stream()
+                .filter(asked::contains)
+                .filter(derived -> derived.value().isPresent() && !(derived.expression() instanceof Derived))
+                .filter(derived -> derived.references().stream()
+                        .anyMatch(reference ->
+                                reference.clause().edition().equals(row.other().id())));
     }
 
     /** The editions in force that the rows are compared with. */
@@ -81,13 +126,6 @@ public final class OtherEditionsChapter {
                 .distinct()
                 .sorted()
                 .collect(Collectors.joining(" and "));
-    }
-
-    /** How many safeguards hold, fall short, and how many it cannot be said of. */
-    public static String count(List<OtherEdition> rows) {
-        return OtherEdition.count(rows, OtherEdition.Standing.HOLDS) + " of " + rows.size() + " still hold, "
-                + OtherEdition.count(rows, OtherEdition.Standing.FALLS_SHORT) + " would not, of "
-                + OtherEdition.count(rows, OtherEdition.Standing.CANNOT_BE_SAID) + " it cannot be said";
     }
 
     /** The distance under the other edition. */
@@ -101,7 +139,7 @@ public final class OtherEditionsChapter {
         return Workings.shown(row.under().margin());
     }
 
-    /** How much more the other edition asks. */
+    /** How much more the other edition asks; a dash where it is not known. */
     public static String more(OtherEdition row) {
         return row.more()
                 .map(more -> (more.number().signum() > 0 ? "+" : "") + more)

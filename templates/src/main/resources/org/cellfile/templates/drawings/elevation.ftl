@@ -154,10 +154,10 @@
   <#-- floor -->
   <#list 0..63 as i><@line x1=i * 10 + 8 y1=floor x2=i * 10 + 2 y2=floor + 6 width=0.4/></#list>
   <@line x1=0 y1=floor x2=640 y2=floor width=1.4/>
-  <@text x=4 y=280>approach</@text>
-  <#if data.angle??><@text x=4 y=293 fit=150>at ${n(data.angle)}° to the field</@text></#if>
-  <@line x1=54 y1=276.5 x2=100 y2=276.5/>
-  <@head x=106 y=276.5 towards=1/>
+  <@text x=4 y=288>approach</@text>
+  <#if data.angle??><@text x=4 y=301 fit=150>at ${n(data.angle)}° to the field</@text></#if>
+  <@line x1=54 y1=284.5 x2=100 y2=284.5/>
+  <@head x=106 y=284.5 towards=1/>
 
   <#-- hazard zone -->
   <#local top = up(plan, data.zoneHighest!(plan.highest * 0.8)) bottom = up(plan, data.zoneLowest!0)>

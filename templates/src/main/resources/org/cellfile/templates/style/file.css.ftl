@@ -89,6 +89,7 @@ ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 .box { border: 0.8pt solid #000; padding: 3mm 4mm 1.6mm 4mm; margin-top: 4mm; margin-bottom: 5mm; page-break-inside: avoid; }
 .box-caution { border: 2.4pt solid #000; }
 .box-deviation { border: 2.4pt double #000; }
+.box table.facts { margin-bottom: 1mm; }
 .box-title { font-weight: bold; margin-bottom: 1.6mm; page-break-after: avoid; }
 .box-tone { text-transform: uppercase; letter-spacing: 0.6pt; padding-right: 3mm; }
 
