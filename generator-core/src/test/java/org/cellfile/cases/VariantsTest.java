@@ -28,6 +28,7 @@ import org.cellfile.subject.safeguard.Device;
 import org.cellfile.subject.safeguard.Kinds;
 import org.cellfile.subject.safeguard.Positioning;
 import org.cellfile.subject.safeguard.Surroundings;
+import org.cellfile.trace.Derived;
 import org.cellfile.trace.Term;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -83,12 +84,18 @@ class VariantsTest {
     }
 
     private static Surroundings around(PositioningStandard positioning) {
+        return around(positioning, List.of("ISO 13857:2019"));
+    }
+
+    private static Surroundings around(PositioningStandard positioning, List<String> reach) {
         Term time = AsWritten.given("T", "0.3 s");
         return new Surroundings(
                 positioning,
                 new Surroundings.Rules(
                         List.of(positioning),
-                        List.of((ReachStandard) Editions.of("ISO 13857:2019").orElseThrow()),
+                        reach.stream()
+                                .map(id -> (ReachStandard) Editions.of(id).orElseThrow())
+                                .toList(),
                         List.of((RobotCellStandard)
                                 Editions.of("ISO 10218-2:2011").orElseThrow())),
                 new Approach(
@@ -107,47 +114,80 @@ class VariantsTest {
     }
 
     private static Quantity value(Positioning positioning, String name) {
+        return named(positioning, name).value().orElseThrow();
+    }
+
+    private static Derived named(Positioning positioning, String name) {
         return Stream.concat(positioning.others().stream(), Stream.of(positioning.distance()))
                 .filter(one -> one.name().equals(name))
                 .findFirst()
-                .flatMap(Term::value)
                 .orElseThrow();
     }
 
-    private static Positioning fence(String gap, String mesh, String more) {
-        return position(
-                "fixed-fence", "height: 2200 mm, gap-below: " + gap + ", mesh: {" + mesh + "}, fixings: screws" + more);
+    private static Positioning fence(List<String> reach, String gap, String more) {
+        return device(
+                        "fixed-fence",
+                        "height: 2200 mm, gap-below: " + gap + ", mesh: {shape: square, opening: 4 mm}, fixings: screws"
+                                + more)
+                .position(around(
+                        (PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow(), reach))
+                .orElseThrow();
     }
 
-    /** In tenths of a millimetre up to where a body passes. */
-    @Test
-    void aWiderGapBelowNeverShortensIt() {
-        Quantity before = Quantity.millimetres("0");
+    /** Those that cover all of a fence, alone and together. */
+    static Stream<List<String>> reaches() {
+        return Stream.of(
+                List.of("ISO 13857:2008"),
+                List.of("ISO 13857:2019"),
+                List.of("29 CFR 1910.217", "ISO 13857:2019"),
+                List.of("ISO 13857:2008", "29 CFR 1910.217"));
+    }
+
+    /** In tenths of a millimetre up to where a body passes. To be refused because an edition has no rule is the worst. */
+    @ParameterizedTest
+    @MethodSource("reaches")
+    void aWiderGapBelowNeverShortensIt(List<String> reach) {
+        Optional<Quantity> before = Optional.of(Quantity.millimetres("0"));
         for (int tenths = 0; tenths <= 1800; tenths++) {
-            Quantity now = fence(tenths / 10 + "." + tenths % 10 + " mm", "shape: square, opening: 4 mm", "")
+            Optional<Quantity> now = fence(reach, tenths / 10 + "." + tenths % 10 + " mm", "")
                     .distance()
-                    .value()
-                    .orElseThrow();
-            assertThat(now).as("gap of %s tenths of a mm", tenths).isGreaterThanOrEqualTo(before);
+                    .value();
+            assertThat(noShorter(before, now))
+                    .as("gap of %s tenths of a mm: %s after %s", tenths, now, before)
+                    .isTrue();
             before = now;
         }
     }
 
-    /** Through openings wider than an arm, the reach over the lower edge is more than a whole arm. */
-    @Test
-    void aWiderOpeningNeverShortensIt() {
+    private static boolean noShorter(Optional<Quantity> before, Optional<Quantity> after) {
+        return after.isEmpty() || (before.isPresent() && after.get().compareTo(before.get()) >= 0);
+    }
+
+    /**
+     * Through openings wider than an arm one reaches over the lower edge, which legs at least make up for, even where it lies too
+     * high to be reached over.
+     */
+    @ParameterizedTest
+    @MethodSource("reaches")
+    void aWiderOpeningNeverShortensIt(List<String> reach) {
         for (String shape : List.of("slot", "square", "round")) {
-            Quantity before = Quantity.millimetres("0");
-            for (int size = 1; size <= (shape.equals("slot") ? 180 : 240); size++) {
-                Quantity now = value(
-                        fence(
-                                "0 mm",
-                                "shape: square, opening: 4 mm",
-                                ", openings: [{name: inlet, shape: " + shape + ", opening: " + size
-                                        + " mm, lower-edge: 1000 mm, distance: 9000 mm, uncertainty: 0 mm}]"),
-                        "reach-opening-1");
-                assertThat(now).as("%s of %s mm", shape, size).isGreaterThanOrEqualTo(before);
-                before = now;
+            for (int lowerEdge : List.of(1000, 1800)) {
+                Optional<Quantity> before = Optional.of(Quantity.millimetres("0"));
+                for (int size = 1; size <= (shape.equals("slot") ? 180 : 240); size++) {
+                    Optional<Quantity> now = named(
+                                    fence(
+                                            reach,
+                                            "0 mm",
+                                            ", openings: [{name: inlet, shape: " + shape + ", opening: " + size
+                                                    + " mm, lower-edge: " + lowerEdge
+                                                    + " mm, distance: 9000 mm, uncertainty: 0 mm}]"),
+                                    "reach-opening-1")
+                            .value();
+                    assertThat(noShorter(before, now))
+                            .as("%s of %s mm at %s mm: %s after %s", shape, size, lowerEdge, now, before)
+                            .isTrue();
+                    before = now;
+                }
             }
         }
     }
