@@ -116,6 +116,10 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
             "The distance must be more than the hand speed times the time: a response just as long"
                     + " as the longest time beside it is too long.";
 
+    private static final String ROUNDED_STOP =
+            "A stop carried forward longer than it was measured leaves the brake monitor less to let pass. As that counts twice, it"
+                    + " shortens this distance by 0.063 in for each millisecond: carry the stop forward no longer than it came out.";
+
     @Override
     public String id() {
         return ID;
@@ -236,7 +240,8 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
                         longest(at, STARTING_THE_CYCLE, brake.longestTimeBeside(twice, at.installed())),
                         parts,
                         List.of())
-                .remark(OTHER_MACHINES);
+                .remark(OTHER_MACHINES)
+                .remark(ROUNDED_STOP);
     }
 
     private static Term penetration(Term sensitivity) {
