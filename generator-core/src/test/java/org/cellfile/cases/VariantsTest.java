@@ -2,20 +2,13 @@ package org.cellfile.cases;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.quantity.Quantity;
-import org.cellfile.read.Reading;
-import org.cellfile.read.Section;
-import org.cellfile.source.World;
 import org.cellfile.standard.Approach;
 import org.cellfile.standard.Editions;
 import org.cellfile.standard.Position;
@@ -25,7 +18,6 @@ import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.standard.Timing;
 import org.cellfile.subject.safeguard.Device;
-import org.cellfile.subject.safeguard.Kinds;
 import org.cellfile.subject.safeguard.Positioning;
 import org.cellfile.subject.safeguard.Surroundings;
 import org.cellfile.trace.Derived;
@@ -57,32 +49,6 @@ class VariantsTest {
         }
     }
 
-    private record OneFile(String text) implements World {
-        @Override
-        public List<Entry> entries() {
-            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-            return List.of(new Entry("device.yaml", true, bytes.length, () -> new ByteArrayInputStream(bytes)));
-        }
-
-        @Override
-        public LocalDate today() {
-            return LocalDate.of(2026, 1, 1);
-        }
-    }
-
-    private static Device device(String kind, String given, Findings findings) {
-        Section top = Reading.read(new OneFile("cellfile: 1\ndevice: {" + given + "}\n"), findings)
-                .top();
-        return Kinds.of(kind).orElseThrow().read(top.section("device"), "device");
-    }
-
-    private static Device device(String kind, String given) {
-        Findings findings = new Findings();
-        Device device = device(kind, given, findings);
-        assertThat(findings.sorted()).extracting(Finding::sentence).isEmpty();
-        return device;
-    }
-
     private static Surroundings around(PositioningStandard positioning) {
         return around(positioning, List.of("ISO 13857:2019"));
     }
@@ -107,7 +73,7 @@ class VariantsTest {
     }
 
     private static Positioning position(String kind, String given) {
-        return device(kind, given)
+        return AsRead.device(kind, given)
                 .position(around(
                         (PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow()))
                 .orElseThrow();
@@ -125,7 +91,7 @@ class VariantsTest {
     }
 
     private static Positioning fence(List<String> reach, String gap, String more) {
-        return device(
+        return AsRead.device(
                         "fixed-fence",
                         "height: 2200 mm, gap-below: " + gap + ", mesh: {shape: square, opening: 4 mm}, fixings: screws"
                                 + more)
@@ -221,7 +187,7 @@ class VariantsTest {
     @Test
     void anEditionWithoutALimitOfTheAngleHasNoRuleForAnInclinedField() {
         List<PerpendicularField> fields = new ArrayList<>();
-        Device inclined = device(
+        Device inclined = AsRead.device(
                 "light-curtain",
                 "resolution: 14 mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}, approach: {angle: 60 °,"
                         + " height: 300 mm}");
@@ -234,13 +200,35 @@ class VariantsTest {
     @CsvSource({"1, low", "9, low", "10, medium", "1000, medium", "1001, high"})
     void theNumberOfVariationsMakesTheCoding(int variations, String level) {
         String given = "opening-at-trip: 4 mm, interlock: switch, coding: {type: 4, variations: " + variations;
-        assertThat(device("interlocked-door", given + "}").facts())
+        assertThat(AsRead.device("interlocked-door", given + "}").facts())
                 .anySatisfy(fact -> assertThat(fact.value()).isEqualTo("type 4, without contact, coded " + level));
         for (String stated : List.of("low", "medium", "high")) {
             Findings findings = new Findings();
-            device("interlocked-door", given + ", level: " + stated + "}", findings);
+            AsRead.device("interlocked-door", given + ", level: " + stated + "}", findings);
             assertThat(findings.sorted()).hasSize(stated.equals(level) ? 0 : 1);
         }
+    }
+
+    /** H-5: IDEC, ISO 14119 page: 1 and 2 mechanical, 3 and 4 without contact; 1 and 3 uncoded. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 'type 1, mechanical, uncoded'",
+        "2, 'type 2, mechanical, coded low'",
+        "3, 'type 3, without contact, uncoded'",
+        "4, 'type 4, without contact, coded low'"
+    })
+    void theTypeSaysHowAnInterlockIsWorkedAndWhetherItIsCoded(String type, String words) {
+        assertThat(AsRead.device(
+                                "interlocked-door",
+                                "opening-at-trip: 4 mm, interlock: switch, coding: {type: " + type + ", variations: 1}")
+                        .facts())
+                .anySatisfy(fact -> assertThat(fact.value()).isEqualTo(words));
+        Findings findings = new Findings();
+        AsRead.device(
+                "interlocked-door",
+                "opening-at-trip: 4 mm, interlock: switch, coding: {type: " + type + ", level: low}",
+                findings);
+        assertThat(findings.sorted()).hasSize(words.endsWith("uncoded") ? 1 : 0);
     }
 
     @Test
@@ -253,7 +241,7 @@ class VariantsTest {
 
     private static boolean startsCycle(String given) {
         List<PerpendicularField> fields = new ArrayList<>();
-        assertThat(device("light-curtain", given).position(around(new Listening(fields))))
+        assertThat(AsRead.device("light-curtain", given).position(around(new Listening(fields))))
                 .isEmpty();
         return fields.get(0).startsCycle();
     }

@@ -358,6 +358,27 @@ class Iso13855Ed2024Test {
                 .isGreaterThanOrEqualTo(distance(of2010().parallel(parallel).orElseThrow()));
     }
 
+    /**
+     * B-13: EVS, catalogue entry of EN ISO 13855:2025. B-10: Odrade, stop time measurement in 2025, what has changed. What is read
+     * in them and is no figure is printed beside the working.
+     */
+    @Test
+    void whatEveryReaderHasToKnow() {
+        assertThat(edition().remark().orElseThrow())
+                .contains("persons from 14 years on", "running, jumping and falling", "measured cold and warm");
+        assertThat(curtain(edition(), approach("150 ms", "5000 mm")).remarks())
+                .anySatisfy(remark -> assertThat(remark).contains("behind it undetected has to be examined"))
+                .anySatisfy(remark -> assertThat(remark).contains("greatest of reaching through, over and under"));
+        assertThat(edition()
+                        .interlockedGuard(new InterlockedGuard(
+                                approach("300 ms", "900 mm"), given("D_GT", "120 mm"), Optional.empty()))
+                        .orElseThrow()
+                        .remarks())
+                .singleElement()
+                .asString()
+                .contains("ISO 13857:2019");
+    }
+
     @Test
     void everyIdIsAskedForOnce() {
         assertThat(Editions.askedIds())

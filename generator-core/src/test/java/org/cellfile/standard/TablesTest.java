@@ -10,10 +10,13 @@ import java.util.stream.Stream;
 import org.cellfile.cases.AsWritten;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.standard.PositioningStandard.PerpendicularField;
+import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -113,7 +116,7 @@ class TablesTest {
                 .orElseThrow();
         assertThat(overStructure("ISO 13857:2008", lowest, highest, edge + " mm"))
                 .isInstanceOfSatisfying(
-                        org.cellfile.trace.Lookup.class,
+                        Lookup.class,
                         lookup -> assertThat(lookup.taken())
                                 .contains("in the column " + column + " mm")
                                 .contains("hazard from " + lowest + " mm to " + highest + " mm"));
@@ -259,6 +262,20 @@ class TablesTest {
         Tables.AROUND_AN_END.forEach((support, printed) -> assertThat(
                         reach(edition).around(support).orElseThrow().value())
                 .contains(Quantity.millimetres("" + printed)));
+    }
+
+    /** 850 mm and the length of 300 mm: GT Engineering, EN ISO 13857 upper limbs; all else is from memory. */
+    @ParameterizedTest
+    @CsvSource({"shoulder,", "elbow, 300", "wrist, 620", "knuckles, 720"})
+    void whatHoldsAnArmBackIsLongEnough(String support, @Nullable String length) {
+        for (String edition : List.of("ISO 13857:2008", "ISO 13857:2019")) {
+            assertThat(reach(edition).around(support).orElseThrow()).isInstanceOfSatisfying(Lookup.class, lookup -> {
+                assertThat(lookup.taken())
+                        .isEqualTo("s_r: the arm is held back up to the " + support
+                                + (length == null ? "" : ", by something at least " + length + " mm long"));
+                assertThat(lookup.reference().fromMemory()).isEqualTo(length != null);
+            });
+        }
     }
 
     /** A slot above 180 mm, a square or round opening above 240 mm: safety-products.de; ZT Grassberger, ISO 13857 table. */
