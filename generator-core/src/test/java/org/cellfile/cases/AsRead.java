@@ -40,8 +40,13 @@ final class AsRead {
 
     /** The device of a kind for the keys that a cell states for it. */
     static Device device(String kind, String given, Findings findings) {
-        Section top = top("device.yaml", "cellfile: 1\ndevice: {" + given + "}\n", findings);
-        return Kinds.of(kind).orElseThrow().read(top.section("device"), "device");
+        Reading.Sources sources =
+                Reading.read(new OneFile("device.yaml", "cellfile: 1\ndevice: {" + given + "}\n"), findings);
+        Section section = sources.top().section("device");
+        Device device = Kinds.of(kind).orElseThrow().read(section, "device");
+        section.close();
+        sources.finish();
+        return device;
     }
 
     /** The same where there is nothing to find. */

@@ -231,6 +231,43 @@ class VariantsTest {
         assertThat(findings.sorted()).hasSize(words.endsWith("uncoded") ? 1 : 0);
     }
 
+    /** A word that nobody knows is no small matter where it was meant to be one that counts. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "light-curtain | resolution: 14 mm, blanking: {effective-resolution: 30 mm, barricaded: no, source: t, COLOUR}, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 75 mm}",
+                "light-curtain | resolution: 14 mm, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 75 mm, COLOUR}",
+                "light-curtain | resolution: 14 mm, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 75 mm}, approach: {angle: 60 °, height: 300 mm, COLOUR}",
+                "laser-scanner | resolution: 70 mm, field-height: 300 mm, supplements: [{name: z, distance: 1 mm, source: t, COLOUR}]",
+                "light-beams | beams: [750 mm], behind: {gap: 75 mm, COLOUR}",
+                "two-hand-control | type: III C, asynchrony: 0.5 s, shrouded: no, height: 1100 mm, surface: horizontal, operators: 1, stations: 1, clutch: {points: 14, turn: 0.5 s, COLOUR}",
+                "interlocked-door | opening-at-trip: 4 mm, interlock: switch, coding: {type: 4, COLOUR}",
+                "interlocked-door | opening-at-trip: 4 mm, interlock: switch, guard-locking: {releases: after-time, held: 1 s, source: t, COLOUR}",
+                "fixed-fence | height: 2 m, gap-below: 0 mm, mesh: {shape: round, opening: 4 mm, COLOUR}, fixings: screws",
+                "fixed-fence | height: 2 m, gap-below: 0 mm, mesh: {shape: round, opening: 4 mm}, fixings: screws, openings: [{name: o, shape: slot, opening: 60 mm, distance: 1 m, uncertainty: 0 mm, COLOUR}]",
+                "fixed-fence | height: 2 m, gap-below: 0 mm, mesh: {shape: round, opening: 4 mm}, fixings: screws, ends: [{name: e, distance: 1 m, uncertainty: 0 mm, support: elbow, COLOUR}]"
+            })
+    void aWordThatNobodyKnowsIsReportedInEachGroup(String kind, String given) {
+        Findings findings = new Findings();
+        AsRead.device(kind, given.replace("COLOUR", "colour: red"), findings);
+        assertThat(findings.sorted())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.id()).hasToString("read.unknown-key"));
+    }
+
+    /** Edges at the same height leave no field. */
+    @ParameterizedTest
+    @CsvSource({"300 mm, 299.9 mm, 1", "300 mm, 300 mm, 1", "300 mm, 300.1 mm, 0"})
+    void aFieldHasAnUpperEdgeAboveItsLowerOne(String lower, String upper, int found) {
+        Findings findings = new Findings();
+        AsRead.device(
+                "light-curtain",
+                "resolution: 14 mm, lower-edge: " + lower + ", upper-edge: " + upper + ", behind: {gap: 0 mm}",
+                findings);
+        assertThat(findings.sorted()).hasSize(found);
+    }
+
     @Test
     void theEditionLearnsWhetherTheMachineStartsWhenTheFieldIsLeft() {
         String given = "resolution: 14 mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}";

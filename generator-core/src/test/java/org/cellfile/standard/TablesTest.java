@@ -14,6 +14,7 @@ import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
 import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -246,6 +247,33 @@ class TablesTest {
         assertThat(withLegs(edition, "slot", "35 mm", longOne)).contains(Quantity.millimetres("80"));
         assertThat(withLegs(edition, "slot", "35.001 mm", shortOne)).contains(Quantity.millimetres("180"));
         assertThat(withLegs(edition, "slot", "15 mm", shortOne)).contains(Quantity.millimetres("10"));
+    }
+
+    /** The tables once more, read just now, so that it does not matter what was read before. */
+    @Test
+    void theTablesAsTheyStandInTheirFiles() {
+        Iso13857Tables tables = new Iso13857Tables("an edition", "id");
+        Optional<Term> length = Optional.of(AsWritten.given("l", "65 mm"));
+
+        assertThat(tables.through(new ReachStandard.Opening("slot", AsWritten.given("e", "30 mm"), length))
+                        .value())
+                .contains(Quantity.millimetres("200"));
+        assertThat(tables.through(new ReachStandard.Opening("square", AsWritten.given("e", "30 mm"), length))
+                        .value())
+                .contains(Quantity.millimetres("120"));
+        assertThat(tables.throughWithLegs(
+                                new ReachStandard.Opening("slot", AsWritten.given("e", "200 mm"), Optional.empty()))
+                        .value())
+                .isEmpty();
+        assertThat(tables.over(
+                                AsWritten.given("a_1", "1000 mm"),
+                                AsWritten.given("a_2", "1000 mm"),
+                                AsWritten.given("b", "1600 mm"))
+                        .value())
+                .contains(Quantity.millimetres("800"));
+        assertThat(tables.around("elbow").value()).contains(Quantity.millimetres("550"));
+        assertThat(new CrushingTable("an edition", "id").leastGap("leg").value())
+                .contains(Quantity.millimetres("180"));
     }
 
     private static Optional<Quantity> withLegs(String edition, String shape, String size, Optional<Term> length) {
