@@ -256,6 +256,65 @@ class VariantsTest {
                 .satisfies(finding -> assertThat(finding.id()).hasToString("read.unknown-key"));
     }
 
+    /** Blanked beams can leave the resolution as it is, for instance at the end of the field, but make it no finer. */
+    @ParameterizedTest
+    @CsvSource({"13.9 mm, 1", "14 mm, 0", "14.1 mm, 0"})
+    void blankedBeamsMakeNoFieldFiner(String effective, int found) {
+        Findings findings = new Findings();
+        AsRead.device(
+                "light-curtain",
+                "resolution: 14 mm, blanking: {effective-resolution: " + effective
+                        + ", barricaded: no, source: t}, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}",
+                findings);
+        assertThat(findings.sorted()).hasSize(found);
+    }
+
+    /** 29 CFR 1910.217 alone bounds no opening by the body; how far one reaches is asked all the same. */
+    @Test
+    void anOpeningUnderAnEditionWithoutALimitForTheBody() {
+        Positioning fence = fence(
+                List.of("29 CFR 1910.217"),
+                "0 mm",
+                ", openings: [{name: inlet, shape: slot, opening: 20 mm, distance: 9000 mm, uncertainty: 0 mm}]");
+
+        assertThat(fence.others())
+                .extracting(Derived::name)
+                .contains("reach-opening-1")
+                .doesNotContain("widest-opening-1");
+        assertThat(fence.requirements())
+                .extracting(claim -> claim.id().toString())
+                .contains("installed.opening-too-close");
+    }
+
+    /** Beams are numbered from the lowest. */
+    @Test
+    void theEditionIsAskedForBeamsByTheirNumbers() {
+        List<String> asked = new ArrayList<>();
+        PositioningStandard listening = new PositioningStandard() {
+            @Override
+            public String id() {
+                return "listening";
+            }
+
+            @Override
+            public String title() {
+                return "listening";
+            }
+
+            @Override
+            public Optional<Position> beams(Beams beams) {
+                beams.heights()
+                        .forEach(height -> asked.add(
+                                height.symbols() + " " + height.value().orElseThrow()));
+                return Optional.empty();
+            }
+        };
+        AsRead.device("light-beams", "beams: [400 mm, 900 mm], behind: {gap: 0 mm}")
+                .position(around(listening));
+
+        assertThat(asked).containsExactly("h_1 400 mm", "h_2 900 mm");
+    }
+
     /** Edges at the same height leave no field. */
     @ParameterizedTest
     @CsvSource({"300 mm, 299.9 mm, 1", "300 mm, 300 mm, 1", "300 mm, 300.1 mm, 0"})

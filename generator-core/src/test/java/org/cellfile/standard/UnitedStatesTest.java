@@ -240,6 +240,21 @@ class UnitedStatesTest {
         assertThat(position.longestTime().orElseThrow().rounded()).contains(Quantity.seconds("0.555"));
     }
 
+    /** A reader has to know whether a monitor watches the brake, and that its setting belongs to the longest time. */
+    @Test
+    void whetherAMonitorWatchesTheBrakeIsSaid() {
+        Position watched = B11.perpendicular(field(approach("20", "200", "230", "40 in"), "14 mm", false))
+                .orElseThrow();
+        Position unwatched = B11.perpendicular(field(approach("20", "200", "0", "40 in"), "14 mm", false))
+                .orElseThrow();
+        assertThat(watched.part("brake-allowance").words()).isEqualTo("time the brake monitor lets pass");
+        assertThat(unwatched.part("brake-allowance").words())
+                .isEqualTo("allowance for the brake, which no monitor watches");
+        assertThat(watched.remarks())
+                .anySatisfy(remark -> assertThat(remark).contains("another setting of the monitor"));
+        assertThat(unwatched.remarks()).noneSatisfy(remark -> assertThat(remark).contains("monitor"));
+    }
+
     @Test
     void aFieldThatStartsTheCycleNeedsABrakeMonitor() {
         Position starts = PRESSES.perpendicular(field(approach("20", "200", "0", "40 in"), "14 mm", true))
