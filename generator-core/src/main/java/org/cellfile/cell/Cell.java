@@ -188,7 +188,28 @@ public record Cell(
                 List.of(PositioningStandard.class, ReachStandard.class, RobotCellStandard.class, RobotStandard.class)) {
             complete &= chosen(identity, subject, findings);
         }
-        return complete;
+        return complete && stopsAreMeasured(identity, findings);
+    }
+
+    /** A rule for presses alone says where a safeguard stands, but not how a stop is measured. */
+    private static boolean stopsAreMeasured(Identity identity, Findings findings) {
+        if (identity.standards().stopMeasurement().isPresent()) {
+            return true;
+        }
+        String known = Editions.ids(PositioningStandard.class).stream()
+                .filter(id -> Editions.of(id)
+                        .map(PositioningStandard.class::cast)
+                        .flatMap(PositioningStandard::stopMeasurement)
+                        .isPresent())
+                .collect(Collectors.joining("`, `"));
+        findings.add(Finding.refuses(
+                NO_EDITION,
+                "",
+                identity.where(),
+                "none of the editions this cell puts in force tells how a stop is measured and evaluated, and no time can be"
+                        + " recomputed without that",
+                "put one in force that does, be it for one safeguard only (`only-for`): `" + known + "`"));
+        return false;
     }
 
     /** Only a cell with clearances needs an edition about crushing; those known share one table, so that the first will do. */

@@ -50,6 +50,10 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
             "The distance must be more than the hand speed times the time: a response just as long"
                     + " as the longest time beside it is too long.";
 
+    private static final String ROUNDED_STOP =
+            "A stop carried forward longer than it was measured leaves the brake monitor less to let pass. As that counts twice, it"
+                    + " shortens this distance by 0.063 in for each millisecond: carry the stop forward no longer than it came out.";
+
     private final Cfr1910Sec217Values values;
 
     /** As its values are held here. */
@@ -206,6 +210,7 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
                         parts,
                         values.around.limits(at))
                 .remark(OTHER_MACHINES)
+                .remark(ROUNDED_STOP)
                 .remark(WaysAround.REMARK);
     }
 

@@ -3,11 +3,9 @@ package org.cellfile.cases;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.DynamicTest.dynamicTest;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,10 +20,8 @@ import org.cellfile.finding.Severity;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
-import org.cellfile.read.Reading;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
-import org.cellfile.source.World;
 import org.cellfile.standard.Approach;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
@@ -57,20 +53,6 @@ class CasesTest {
 
     private static final String TAG = "case";
 
-    /** A folder with one file. */
-    private record OneFile(String name, String text) implements World {
-        @Override
-        public List<Entry> entries() {
-            byte[] bytes = text.getBytes(java.nio.charset.StandardCharsets.UTF_8);
-            return List.of(new Entry(name, true, bytes.length, () -> new ByteArrayInputStream(bytes)));
-        }
-
-        @Override
-        public LocalDate today() {
-            return LocalDate.of(2026, 1, 1);
-        }
-    }
-
     @TestFactory
     Stream<DynamicTest> casesOfEachKind() throws Exception {
         Path folder =
@@ -96,8 +78,7 @@ class CasesTest {
 
     private static List<DynamicTest> cases(Kind kind, Path file) throws IOException {
         Findings reading = new Findings();
-        Section top = Reading.read(new OneFile(kind.id() + ".cases.yaml", Files.readString(file)), reading)
-                .top();
+        Section top = AsRead.top(kind.id() + ".cases.yaml", Files.readString(file), reading);
         List<DynamicTest> tests = new ArrayList<>();
         for (Section section : top.list("cases")) {
             String id = section.text("id").characters();

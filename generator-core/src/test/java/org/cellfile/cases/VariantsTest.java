@@ -2,23 +2,17 @@ package org.cellfile.cases;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
-import java.nio.charset.StandardCharsets;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
-import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.quantity.Quantity;
-import org.cellfile.read.Reading;
-import org.cellfile.read.Section;
-import org.cellfile.source.World;
 import org.cellfile.standard.Approach;
 import org.cellfile.standard.Asked;
 import org.cellfile.standard.CopyValues;
+import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
 import org.cellfile.standard.Position;
 import org.cellfile.standard.PositioningStandard;
@@ -27,9 +21,9 @@ import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.standard.Timing;
 import org.cellfile.subject.safeguard.Device;
-import org.cellfile.subject.safeguard.Kinds;
 import org.cellfile.subject.safeguard.Positioning;
 import org.cellfile.subject.safeguard.Surroundings;
+import org.cellfile.trace.Derived;
 import org.cellfile.trace.Term;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -68,39 +62,19 @@ class VariantsTest {
         }
     }
 
-    private record OneFile(String text) implements World {
-        @Override
-        public List<Entry> entries() {
-            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-            return List.of(new Entry("device.yaml", true, bytes.length, () -> new ByteArrayInputStream(bytes)));
-        }
-
-        @Override
-        public LocalDate today() {
-            return LocalDate.of(2026, 1, 1);
-        }
-    }
-
-    private static Device device(String kind, String given, Findings findings) {
-        Section top = Reading.read(new OneFile("cellfile: 1\ndevice: {" + given + "}\n"), findings)
-                .top();
-        return Kinds.of(kind).orElseThrow().read(top.section("device"), "device");
-    }
-
-    private static Device device(String kind, String given) {
-        Findings findings = new Findings();
-        Device device = device(kind, given, findings);
-        assertThat(findings.sorted()).extracting(Finding::sentence).isEmpty();
-        return device;
-    }
-
     private static Surroundings around(PositioningStandard positioning) {
+        return around(positioning, List.of("ISO 13857:2019"));
+    }
+
+    private static Surroundings around(PositioningStandard positioning, List<String> reach) {
         Term time = AsWritten.given("T", "0.3 s");
         return new Surroundings(
                 positioning,
                 new Surroundings.Rules(
                         List.of(positioning),
-                        List.of((ReachStandard) Editions.of("ISO 13857:2019").orElseThrow()),
+                        reach.stream()
+                                .map(id -> (ReachStandard) Editions.of(id).orElseThrow())
+                                .toList(),
                         List.of((RobotCellStandard)
                                 Editions.of("ISO 10218-2:2011").orElseThrow())),
                 new Approach(
@@ -112,54 +86,87 @@ class VariantsTest {
     }
 
     private static Positioning position(String kind, String given) {
-        return device(kind, given)
+        return AsRead.device(kind, given)
                 .position(around(
                         (PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow()))
                 .orElseThrow();
     }
 
     private static Quantity value(Positioning positioning, String name) {
+        return named(positioning, name).value().orElseThrow();
+    }
+
+    private static Derived named(Positioning positioning, String name) {
         return Stream.concat(positioning.others().stream(), Stream.of(positioning.distance()))
                 .filter(one -> one.name().equals(name))
                 .findFirst()
-                .flatMap(Term::value)
                 .orElseThrow();
     }
 
-    private static Positioning fence(String gap, String mesh, String more) {
-        return position(
-                "fixed-fence", "height: 2200 mm, gap-below: " + gap + ", mesh: {" + mesh + "}, fixings: screws" + more);
+    private static Positioning fence(List<String> reach, String gap, String more) {
+        return AsRead.device(
+                        "fixed-fence",
+                        "height: 2200 mm, gap-below: " + gap + ", mesh: {shape: square, opening: 4 mm}, fixings: screws"
+                                + more)
+                .position(around(
+                        (PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow(), reach))
+                .orElseThrow();
     }
 
-    /** In tenths of a millimetre up to where a body passes. */
-    @Test
-    void aWiderGapBelowNeverShortensIt() {
-        Quantity before = Quantity.millimetres("0");
+    /** Those that cover all of a fence, alone and together. */
+    static Stream<List<String>> reaches() {
+        return Stream.of(
+                List.of("ISO 13857:2008"),
+                List.of("ISO 13857:2019"),
+                List.of("29 CFR 1910.217", "ISO 13857:2019"),
+                List.of("ISO 13857:2008", "29 CFR 1910.217"));
+    }
+
+    /** In tenths of a millimetre up to where a body passes. To be refused because an edition has no rule is the worst. */
+    @ParameterizedTest
+    @MethodSource("reaches")
+    void aWiderGapBelowNeverShortensIt(List<String> reach) {
+        Optional<Quantity> before = Optional.of(Quantity.millimetres("0"));
         for (int tenths = 0; tenths <= 1800; tenths++) {
-            Quantity now = fence(tenths / 10 + "." + tenths % 10 + " mm", "shape: square, opening: 4 mm", "")
+            Optional<Quantity> now = fence(reach, tenths / 10 + "." + tenths % 10 + " mm", "")
                     .distance()
-                    .value()
-                    .orElseThrow();
-            assertThat(now).as("gap of %s tenths of a mm", tenths).isGreaterThanOrEqualTo(before);
+                    .value();
+            assertThat(noShorter(before, now))
+                    .as("gap of %s tenths of a mm: %s after %s", tenths, now, before)
+                    .isTrue();
             before = now;
         }
     }
 
-    /** Through openings wider than an arm, the reach over the lower edge is more than a whole arm. */
-    @Test
-    void aWiderOpeningNeverShortensIt() {
+    private static boolean noShorter(Optional<Quantity> before, Optional<Quantity> after) {
+        return after.isEmpty() || (before.isPresent() && after.get().compareTo(before.get()) >= 0);
+    }
+
+    /**
+     * Through openings wider than an arm one reaches over the lower edge, which legs at least make up for, even where it lies too
+     * high to be reached over.
+     */
+    @ParameterizedTest
+    @MethodSource("reaches")
+    void aWiderOpeningNeverShortensIt(List<String> reach) {
         for (String shape : List.of("slot", "square", "round")) {
-            Quantity before = Quantity.millimetres("0");
-            for (int size = 1; size <= (shape.equals("slot") ? 180 : 240); size++) {
-                Quantity now = value(
-                        fence(
-                                "0 mm",
-                                "shape: square, opening: 4 mm",
-                                ", openings: [{name: inlet, shape: " + shape + ", opening: " + size
-                                        + " mm, lower-edge: 1000 mm, installed: {distance: 9000 mm, uncertainty: 0 mm, from: edge of the opening, to: nearest point of zone, by: ilse, on: 2026-10-06, instrument: tape}}]"),
-                        "reach-opening-1");
-                assertThat(now).as("%s of %s mm", shape, size).isGreaterThanOrEqualTo(before);
-                before = now;
+            for (int lowerEdge : List.of(1000, 1800)) {
+                Optional<Quantity> before = Optional.of(Quantity.millimetres("0"));
+                for (int size = 1; size <= (shape.equals("slot") ? 180 : 240); size++) {
+                    Optional<Quantity> now = named(
+                                    fence(
+                                            reach,
+                                            "0 mm",
+                                            ", openings: [{name: inlet, shape: " + shape + ", opening: " + size
+                                                    + " mm, lower-edge: " + lowerEdge
+                                                    + " mm, installed: {distance: 9000 mm, uncertainty: 0 mm, from: edge of the opening, to: nearest point of zone, by: ilse, on: 2026-10-06, instrument: tape}}]"),
+                                    "reach-opening-1")
+                            .value();
+                    assertThat(noShorter(before, now))
+                            .as("%s of %s mm at %s mm: %s after %s", shape, size, lowerEdge, now, before)
+                            .isTrue();
+                    before = now;
+                }
             }
         }
     }
@@ -193,7 +200,7 @@ class VariantsTest {
     @Test
     void anEditionWithoutALimitOfTheAngleHasNoRuleForAnInclinedField() {
         List<PerpendicularField> fields = new ArrayList<>();
-        Device inclined = device(
+        Device inclined = AsRead.device(
                 "light-curtain",
                 "resolution: 14 mm, lower-edge: 200 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}, approach: {angle: 60 °,"
                         + " height: 200 mm}");
@@ -206,13 +213,142 @@ class VariantsTest {
     @CsvSource({"1, low", "9, low", "10, medium", "1000, medium", "1001, high"})
     void theNumberOfVariationsMakesTheCoding(int variations, String level) {
         String given = "opening-at-trip: 4 mm, interlock: switch, coding: {type: 4, variations: " + variations;
-        assertThat(device("interlocked-door", given + "}").facts())
+        assertThat(AsRead.device("interlocked-door", given + "}").facts())
                 .anySatisfy(fact -> assertThat(fact.value()).isEqualTo("type 4, without contact, coded " + level));
         for (String stated : List.of("low", "medium", "high")) {
             Findings findings = new Findings();
-            device("interlocked-door", given + ", level: " + stated + "}", findings);
+            AsRead.device("interlocked-door", given + ", level: " + stated + "}", findings);
             assertThat(findings.sorted()).hasSize(stated.equals(level) ? 0 : 1);
         }
+    }
+
+    /** H-5: IDEC, ISO 14119 page: 1 and 2 mechanical, 3 and 4 without contact; 1 and 3 uncoded. */
+    @ParameterizedTest
+    @CsvSource({
+        "1, 'type 1, mechanical, uncoded'",
+        "2, 'type 2, mechanical, coded low'",
+        "3, 'type 3, without contact, uncoded'",
+        "4, 'type 4, without contact, coded low'"
+    })
+    void theTypeSaysHowAnInterlockIsWorkedAndWhetherItIsCoded(String type, String words) {
+        assertThat(AsRead.device(
+                                "interlocked-door",
+                                "opening-at-trip: 4 mm, interlock: switch, coding: {type: " + type + ", variations: 1}")
+                        .facts())
+                .anySatisfy(fact -> assertThat(fact.value()).isEqualTo(words));
+        Findings findings = new Findings();
+        AsRead.device(
+                "interlocked-door",
+                "opening-at-trip: 4 mm, interlock: switch, coding: {type: " + type + ", level: low}",
+                findings);
+        assertThat(findings.sorted()).hasSize(words.endsWith("uncoded") ? 1 : 0);
+    }
+
+    /** A word that nobody knows is no small matter where it was meant to be one that counts. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "light-curtain | resolution: 14 mm, blanking: {effective-resolution: 30 mm, barricaded: no, source: t, COLOUR}, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 75 mm}",
+                "light-curtain | resolution: 14 mm, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 75 mm, COLOUR}",
+                "light-curtain | resolution: 14 mm, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 75 mm}, approach: {angle: 60 °, height: 300 mm, COLOUR}",
+                "laser-scanner | resolution: 70 mm, field-height: 300 mm, supplements: [{name: z, distance: 1 mm, source: t, COLOUR}]",
+                "light-beams | beams: [750 mm], behind: {gap: 75 mm, COLOUR}",
+                "two-hand-control | type: III C, asynchrony: 0.5 s, shrouded: no, height: 1100 mm, surface: horizontal, operators: 1, stations: 1, clutch: {points: 14, turn: 0.5 s, COLOUR}",
+                "interlocked-door | opening-at-trip: 4 mm, interlock: switch, coding: {type: 4, COLOUR}",
+                "interlocked-door | opening-at-trip: 4 mm, interlock: switch, guard-locking: {releases: after-time, held: 1 s, source: t, COLOUR}",
+                "fixed-fence | height: 2 m, gap-below: 0 mm, mesh: {shape: round, opening: 4 mm, COLOUR}, fixings: screws",
+                "fixed-fence | height: 2 m, gap-below: 0 mm, mesh: {shape: round, opening: 4 mm}, fixings: screws, openings: [{name: o, shape: slot, opening: 60 mm, installed: {distance: 1 m, uncertainty: 0 mm, from: edge, to: zone, by: ilse, on: 2026-10-06, instrument: tape}, COLOUR}]",
+                "fixed-fence | height: 2 m, gap-below: 0 mm, mesh: {shape: round, opening: 4 mm}, fixings: screws, ends: [{name: e, installed: {distance: 1 m, uncertainty: 0 mm, from: edge, to: zone, by: ilse, on: 2026-10-06, instrument: tape}, support: elbow, COLOUR}]"
+            })
+    void aWordThatNobodyKnowsIsReportedInEachGroup(String kind, String given) {
+        Findings findings = new Findings();
+        AsRead.device(kind, given.replace("COLOUR", "colour: red"), findings);
+        assertThat(findings.sorted())
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.id()).hasToString("read.unknown-key"));
+    }
+
+    /** Blanked beams can leave the resolution as it is, for instance at the end of the field, but make it no finer. */
+    @ParameterizedTest
+    @CsvSource({"13.9 mm, 1", "14 mm, 0", "14.1 mm, 0"})
+    void blankedBeamsMakeNoFieldFiner(String effective, int found) {
+        Findings findings = new Findings();
+        AsRead.device(
+                "light-curtain",
+                "resolution: 14 mm, blanking: {effective-resolution: " + effective
+                        + ", barricaded: no, source: t}, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 0 mm}",
+                findings);
+        assertThat(findings.sorted()).hasSize(found);
+    }
+
+    /** 29 CFR 1910.217 alone bounds no opening by the body; how far one reaches is asked all the same. */
+    @Test
+    void anOpeningUnderAnEditionWithoutALimitForTheBody() {
+        Positioning fence = fence(
+                List.of("29 CFR 1910.217"),
+                "0 mm",
+                ", openings: [{name: inlet, shape: slot, opening: 20 mm, installed: {distance: 9000 mm, uncertainty: 0 mm, from: edge, to: zone,"
+                        + " by: ilse, on: 2026-10-06, instrument: tape}}]");
+
+        assertThat(fence.others())
+                .extracting(Derived::name)
+                .contains("reach-opening-1")
+                .doesNotContain("widest-opening-1");
+        assertThat(fence.requirements())
+                .extracting(claim -> claim.id().toString())
+                .contains("installed.opening-too-close");
+    }
+
+    /** Beams are numbered from the lowest. */
+    @Test
+    void theEditionIsAskedForBeamsByTheirNumbers() {
+        List<String> asked = new ArrayList<>();
+        PositioningStandard listening = new PositioningStandard() {
+            @Override
+            public String id() {
+                return "listening";
+            }
+
+            @Override
+            public String title() {
+                return "listening";
+            }
+
+            @Override
+            public Edition reading(CopyValues copy) {
+                return this;
+            }
+
+            @Override
+            public List<Asked> asked() {
+                return List.of();
+            }
+
+            @Override
+            public Optional<Position> beams(Beams beams) {
+                beams.heights()
+                        .forEach(height -> asked.add(
+                                height.symbols() + " " + height.value().orElseThrow()));
+                return Optional.empty();
+            }
+        };
+        AsRead.device("light-beams", "beams: [400 mm, 900 mm], behind: {gap: 0 mm}")
+                .position(around(listening));
+
+        assertThat(asked).containsExactly("h_1 400 mm", "h_2 900 mm");
+    }
+
+    /** Edges at the same height leave no field. */
+    @ParameterizedTest
+    @CsvSource({"300 mm, 299.9 mm, 1", "300 mm, 300 mm, 1", "300 mm, 300.1 mm, 0"})
+    void aFieldHasAnUpperEdgeAboveItsLowerOne(String lower, String upper, int found) {
+        Findings findings = new Findings();
+        AsRead.device(
+                "light-curtain",
+                "resolution: 14 mm, lower-edge: " + lower + ", upper-edge: " + upper + ", behind: {gap: 0 mm}",
+                findings);
+        assertThat(findings.sorted()).hasSize(found);
     }
 
     @Test
@@ -225,7 +361,7 @@ class VariantsTest {
 
     private static boolean startsCycle(String given) {
         List<PerpendicularField> fields = new ArrayList<>();
-        assertThat(device("light-curtain", given).position(around(new Listening(fields))))
+        assertThat(AsRead.device("light-curtain", given).position(around(new Listening(fields))))
                 .isEmpty();
         return fields.get(0).startsCycle();
     }

@@ -26,6 +26,26 @@ class EditionsTest {
         assertThat(Editions.ids(RobotStandard.class)).containsExactly("ANSI R15.06:2012", "ISO 10218-1:2011");
     }
 
+    /** An edition named for comparison is in force for nothing, and one named for a safeguard for no other. */
+    @Test
+    void whatIsInForceForWhom() {
+        Edition of2010 = Editions.of("ISO 13855:2010").orElseThrow();
+        Edition of2024 = Editions.of("ISO 13855:2024").orElseThrow();
+        Edition b11 = Editions.of("ANSI B11.19:2019").orElseThrow();
+        Standards standards = new Standards(List.of(
+                new Standards.Named(of2010, true, List.of()),
+                new Standards.Named(of2024, false, List.of()),
+                new Standards.Named(b11, true, List.of("curtain"))));
+
+        assertThat(standards.compared()).containsExactly(of2024);
+        assertThat(standards.inForce(PositioningStandard.class))
+                .containsExactly((PositioningStandard) of2010, (PositioningStandard) b11);
+        assertThat(standards.inForce(PositioningStandard.class, "curtain")).containsExactly((PositioningStandard) b11);
+        assertThat(standards.inForce(PositioningStandard.class, "door")).containsExactly((PositioningStandard) of2010);
+        assertThat(standards.stopMeasurement().orElseThrow().leastRuns().quantity())
+                .hasToString("10");
+    }
+
     /** What is fixed outside the formulas: the limits of a fence and of manual reduced speed, the runs of a stop test. */
     @Test
     void fixedValues() {

@@ -190,6 +190,7 @@ class Iso13855Ed2024Test {
 
         assertThat(distance(position)).isEqualTo(mm("448"));
         assertThat(position.longestTime().orElseThrow().value()).isEmpty();
+        assertThat(position.part("reach-through").words()).isEqualTo("known part of the reaching distance through it");
         assertThat(position.open().orElseThrow().help())
                 .contains("reach-through", "reach-over", "reach-under", "for: device");
     }
@@ -207,6 +208,9 @@ class Iso13855Ed2024Test {
                 at,
                 "10 mm");
 
+        assertThat(two.part("reach-through").words()).isEqualTo("reaching distance through it");
+        assertThat(two.part("reaching-distance").words()).isEqualTo("lower bound of the reaching distance");
+        assertThat(three.part("reaching-distance").words()).isEqualTo("reaching distance");
         assertThat(two.open().orElseThrow().help())
                 .contains("reach-under")
                 .doesNotContain("reach-over", "reach-through");
@@ -242,7 +246,7 @@ class Iso13855Ed2024Test {
             cell(ID + "reach-over", "600", "1400", "10"),
             cell(ID + "reach-over", "1000", "1400", "700"),
             cell(ID + "reach-over", "1400", "1400", "650"),
-            cell(ID + "reach-over", "1000", "1600", "5"),
+            cell(ID + "reach-over", "1000", "1600", "900"),
             cell(ID + "reach-over", "1800", "1400", "990"),
         };
         Term over = curtain(edition(spanning), approach("150 ms", "5000 mm"))
@@ -255,6 +259,43 @@ class Iso13855Ed2024Test {
         assertThat(over.value()).contains(mm("700"));
         assertThat(over.operands()).hasSize(3);
         assertThat(notSpanned.value()).isEmpty();
+    }
+
+    /** A height that is just that of a row or column is looked up there and nowhere else; one above the highest row is not known. */
+    @Test
+    void reachingOverAtTheHeightsThatWereRead() {
+        PositioningStandard edition = edition(
+                cell(ID + "reach-over", "600", "1450", "910"),
+                cell(ID + "reach-over", "800", "1450", "700"),
+                cell(ID + "reach-over", "1300", "1450", "650"),
+                cell(ID + "reach-over", "1400", "1450", "920"));
+
+        assertThat(curtain(edition, approach("150 ms", "5000 mm"))
+                        .part("reach-over")
+                        .value())
+                .contains(mm("700"));
+        assertThat(curtain(
+                                edition(
+                                        cell(ID + "reach-over", "800", "1450", "700"),
+                                        cell(ID + "reach-over", "1299", "1450", "650")),
+                                approach("150 ms", "5000 mm"))
+                        .part("reach-over")
+                        .value())
+                .isEmpty();
+    }
+
+    /** Every cell of a table that is held from memory can be told from a copy. */
+    @Test
+    void everyCellOfATableIsAskedFor() {
+        Asked asked = HeightTable.load(
+                        "iso-13855-2010-table-1.csv",
+                        "c",
+                        new Reference("table", "a table", new Clause("an edition", "table 1"), new FromMemory("")),
+                        CopyValues.NONE)
+                .asked()
+                .get(0);
+
+        assertThat(asked.ours()).hasSize(15 * 12).containsEntry(new CopyKey.Heights(mm("1200"), mm("1300")), mm("850"));
     }
 
     @Test
@@ -362,6 +403,28 @@ class Iso13855Ed2024Test {
 
         assertThat(distance(edition().parallel(parallel).orElseThrow()))
                 .isGreaterThanOrEqualTo(distance(of2010().parallel(parallel).orElseThrow()));
+    }
+
+    /**
+     * B-13: EVS, catalogue entry of EN ISO 13855:2025. B-10: Odrade, stop time measurement in 2025, what has changed. What is read
+     * in them and is no figure is printed beside the working.
+     */
+    @Test
+    void whatEveryReaderHasToKnow() {
+        assertThat(curtain(edition(), approach("150 ms", "5000 mm")).limit("greatest-gap-behind"))
+                .isPresent();
+        assertThat(edition().remark().orElseThrow())
+                .contains("persons from 14 years on", "running, jumping and falling", "measured cold and warm");
+        assertThat(curtain(edition(), approach("150 ms", "5000 mm")).remarks())
+                .anySatisfy(remark -> assertThat(remark).contains("greatest of reaching through, over and under"));
+        assertThat(edition()
+                        .interlockedGuard(new InterlockedGuard(
+                                approach("300 ms", "900 mm"), given("D_GT", "120 mm"), Optional.empty()))
+                        .orElseThrow()
+                        .remarks())
+                .singleElement()
+                .asString()
+                .contains("ISO 13857:2019");
     }
 
     @Test

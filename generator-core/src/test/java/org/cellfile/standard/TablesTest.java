@@ -10,10 +10,14 @@ import java.util.stream.Stream;
 import org.cellfile.cases.AsWritten;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.standard.PositioningStandard.PerpendicularField;
+import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -113,7 +117,7 @@ class TablesTest {
                 .orElseThrow();
         assertThat(overStructure("ISO 13857:2008", lowest, highest, edge + " mm"))
                 .isInstanceOfSatisfying(
-                        org.cellfile.trace.Lookup.class,
+                        Lookup.class,
                         lookup -> assertThat(lookup.taken())
                                 .contains("in the column " + column + " mm")
                                 .contains("hazard from " + lowest + " mm to " + highest + " mm"));
@@ -245,6 +249,35 @@ class TablesTest {
         assertThat(withLegs(edition, "slot", "15 mm", shortOne)).contains(Quantity.millimetres("10"));
     }
 
+    /** The tables once more, read just now, so that it does not matter what was read before. */
+    @Test
+    void theTablesAsTheyStandInTheirFiles() {
+        Iso13857Tables tables = new Iso13857Tables("an edition", "id", CopyValues.NONE);
+        Optional<Term> length = Optional.of(AsWritten.given("l", "65 mm"));
+
+        assertThat(tables.through(new ReachStandard.Opening("slot", AsWritten.given("e", "30 mm"), length))
+                        .value())
+                .contains(Quantity.millimetres("200"));
+        assertThat(tables.through(new ReachStandard.Opening("square", AsWritten.given("e", "30 mm"), length))
+                        .value())
+                .contains(Quantity.millimetres("120"));
+        assertThat(tables.throughWithLegs(
+                                new ReachStandard.Opening("slot", AsWritten.given("e", "200 mm"), Optional.empty()))
+                        .value())
+                .isEmpty();
+        assertThat(tables.over(
+                                AsWritten.given("a_1", "1000 mm"),
+                                AsWritten.given("a_2", "1000 mm"),
+                                AsWritten.given("b", "1600 mm"))
+                        .value())
+                .contains(Quantity.millimetres("800"));
+        assertThat(tables.around("elbow").value()).contains(Quantity.millimetres("550"));
+        assertThat(new CrushingTable("an edition", "id", CopyValues.NONE)
+                        .leastGap("leg")
+                        .value())
+                .contains(Quantity.millimetres("180"));
+    }
+
     private static Optional<Quantity> withLegs(String edition, String shape, String size, Optional<Term> length) {
         return reach(edition)
                 .throughWithLegs(new ReachStandard.Opening(shape, AsWritten.given("e", size), length))
@@ -259,6 +292,20 @@ class TablesTest {
         Tables.AROUND_AN_END.forEach((support, printed) -> assertThat(
                         reach(edition).around(support).orElseThrow().value())
                 .contains(Quantity.millimetres("" + printed)));
+    }
+
+    /** 850 mm and the length of 300 mm: GT Engineering, EN ISO 13857 upper limbs; all else is from memory. */
+    @ParameterizedTest
+    @CsvSource({"shoulder,", "elbow, 300", "wrist, 620", "knuckles, 720"})
+    void whatHoldsAnArmBackIsLongEnough(String support, @Nullable String length) {
+        for (String edition : List.of("ISO 13857:2008", "ISO 13857:2019")) {
+            assertThat(reach(edition).around(support).orElseThrow()).isInstanceOfSatisfying(Lookup.class, lookup -> {
+                assertThat(lookup.taken())
+                        .isEqualTo("s_r: the arm is held back up to the " + support
+                                + (length == null ? "" : ", by something at least " + length + " mm long"));
+                assertThat(lookup.reference().fromMemory()).isEqualTo(length != null);
+            });
+        }
     }
 
     /** A slot above 180 mm, a square or round opening above 240 mm: safety-products.de; ZT Grassberger, ISO 13857 table. */

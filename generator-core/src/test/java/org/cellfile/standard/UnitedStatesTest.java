@@ -216,6 +216,45 @@ class UnitedStatesTest {
         assertThat(starts.distance().references()).allMatch(reference -> reference.fromMemory());
     }
 
+    /** The device's own time is T_p of the formula, and what penetration is known for ends at 64 mm, which belongs to it. */
+    @Test
+    void whatAFieldThatStartsTheCycleRestsOn() {
+        Position starts = PRESSES.perpendicular(field(approach("20", "200", "230", "40 in"), "64 mm", true))
+                .orElseThrow();
+        assertThat(starts.part("device-time").value()).contains(Quantity.seconds("0.02"));
+        assertThat(starts.part("penetration").value()).contains(Quantity.millimetres("193.8"));
+    }
+
+    /** All of what a maker asks to be added is taken off before the time is allowed: (40 − 3 − 2) / 63. */
+    @Test
+    void severalSupplementsUnderTheRuleForPresses() {
+        Position position = PRESSES.perpendicular(new PerpendicularField(
+                        approach("20", "200", "0", "40 in"),
+                        AsWritten.given("d", "14 mm"),
+                        AsWritten.given("e", "12 in"),
+                        AsWritten.given("b", "72 in"),
+                        List.of(AsWritten.given("Z_1", "3 in"), AsWritten.given("Z_2", "2 in")),
+                        false))
+                .orElseThrow();
+        assertThat(distance(position)).isEqualTo(inches("18.86"));
+        assertThat(position.longestTime().orElseThrow().rounded()).contains(Quantity.seconds("0.555"));
+    }
+
+    /** A reader has to know whether a monitor watches the brake, and that its setting belongs to the longest time. */
+    @Test
+    void whetherAMonitorWatchesTheBrakeIsSaid() {
+        Position watched = B11.perpendicular(field(approach("20", "200", "230", "40 in"), "14 mm", false))
+                .orElseThrow();
+        Position unwatched = B11.perpendicular(field(approach("20", "200", "0", "40 in"), "14 mm", false))
+                .orElseThrow();
+        assertThat(watched.part("brake-allowance").words()).isEqualTo("time the brake monitor lets pass");
+        assertThat(unwatched.part("brake-allowance").words())
+                .isEqualTo("allowance for the brake, which no monitor watches");
+        assertThat(watched.remarks())
+                .anySatisfy(remark -> assertThat(remark).contains("another setting of the monitor"));
+        assertThat(unwatched.remarks()).noneSatisfy(remark -> assertThat(remark).contains("monitor"));
+    }
+
     @Test
     void aFieldThatStartsTheCycleNeedsABrakeMonitor() {
         Position starts = PRESSES.perpendicular(field(approach("20", "200", "0", "40 in"), "14 mm", true))

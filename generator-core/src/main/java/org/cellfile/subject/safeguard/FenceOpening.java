@@ -15,6 +15,7 @@ import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.ReachStandard;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
@@ -179,16 +180,18 @@ record FenceOpening(
      * the lower edge (safety-products.de, safety distances; safetyfenceguarding.com, reaching through openings).
      */
     private Term reach(Surroundings around) {
-        Term arms = aperture.reach("s_r", "opening", around.reach()::through);
+        Term arms = aperture.reach(
+                "s_r", "opening", opening -> around.reach().through(opening, edition -> over(around, edition)));
         Term legs = aperture.reach("s_l", "opening", around.reach()::throughWithLegs);
-        if (Requirement.noRule(arms) && lowerEdge.value().isPresent()) {
-            Term over = around.reach()
-                    .over(
-                            around.approach().zoneLowest(),
-                            around.approach().zoneHighest(),
-                            new Given("b", "lower edge of the opening", lowerEdge));
-            return Greatest.of(over, legs);
-        }
         return Greatest.of(arms, legs);
+    }
+
+    private Optional<Term> over(Surroundings around, ReachStandard edition) {
+        return lowerEdge.value().isEmpty()
+                ? Optional.empty()
+                : edition.over(
+                        around.approach().zoneLowest(),
+                        around.approach().zoneHighest(),
+                        new Given("b", "lower edge of the opening", lowerEdge));
     }
 }

@@ -207,9 +207,9 @@ public final class FixedFence implements Kind {
         /** With arms or legs; above the slots that arms are known for, legs reach farther than a whole arm. */
         private Term below(Surroundings.Reach reach) {
             Opening gap = new Opening("slot", new Given("e", "gap below the fence", gapBelow), Optional.empty());
-            Term arms = reach.through(gap);
+            Term arms = reach.through(gap, edition -> edition.throughWithLegs(gap));
             Term legs = reach.throughWithLegs(gap);
-            return Requirement.noRule(arms) ? legs : Greatest.of(arms, legs);
+            return arms.equals(legs) ? legs : Greatest.of(arms, legs);
         }
 
         private Demands bounds(Surroundings around) {

@@ -106,6 +106,22 @@ public record Surroundings(PositioningStandard positioning, Rules rules, Approac
             return farthest("s_r", "reaching through an opening", edition -> edition.through(opening));
         }
 
+        /**
+         * The same, where an edition's table for arms ends and the edition goes on in another way. One that does not go on has no
+         * rule for the opening, whatever the others have.
+         *
+         * @param beyond what counts in an edition for openings wider than its table
+         */
+        Term through(ReachStandard.Opening opening, Function<ReachStandard, Optional<Term>> beyond) {
+            return farthest(
+                    "s_r",
+                    "reaching through an opening",
+                    edition -> edition.through(opening)
+                            .map(arms -> Requirement.noRule(arms)
+                                    ? beyond.apply(edition).orElse(arms)
+                                    : arms));
+        }
+
         /** Through an opening with toes, foot or leg. */
         public Term throughWithLegs(ReachStandard.Opening opening) {
             return farthest(
