@@ -148,6 +148,19 @@ class OtherEditionTest {
         assertThat(beside("ISO 13854:2017")).isEmpty();
     }
 
+    /** With what a distance was measured is a matter of the cell, whatever edition it is compared with. */
+    @Test
+    void aTapeThatWasNotCalibratedSaysNothingOfAnotherEdition() throws IOException {
+        BaseCell.copyTo(folder);
+        BaseCell.change(folder, "instruments.yaml", "calibration-due: 2027-03-05", "calibration-due: 2026-10-05");
+        Guarding door = safeguard(cell(), "door");
+
+        assertThat(door.faults()).extracting(finding -> finding.id().toString()).contains("instrument.not-calibrated");
+        assertThat(OtherEdition.of(List.of(door), Editions.of("ISO 13857:2019").orElseThrow()))
+                .singleElement()
+                .satisfies(row -> assertThat(row.standing()).isEqualTo(Standing.HOLDS));
+    }
+
     /** 29 CFR 1910.217 knows nothing of reaching over a fence, so that the fence could not be judged by it alone. */
     @Test
     void anEditionOfReachThatLacksARuleSaysNothing() throws IOException {

@@ -277,6 +277,14 @@ class Iso13855Ed2024Test {
         assertThat(curtain(
                                 edition(
                                         cell(ID + "reach-over", "800", "1450", "700"),
+                                        cell(ID + "reach-over", "1300", "1450", "750")),
+                                approach("150 ms", "5000 mm"))
+                        .part("reach-over")
+                        .value())
+                .contains(mm("750"));
+        assertThat(curtain(
+                                edition(
+                                        cell(ID + "reach-over", "800", "1450", "700"),
                                         cell(ID + "reach-over", "1299", "1450", "650")),
                                 approach("150 ms", "5000 mm"))
                         .part("reach-over")

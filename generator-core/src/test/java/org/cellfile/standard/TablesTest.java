@@ -316,6 +316,12 @@ class TablesTest {
             Quantity widest =
                     reach(edition).widestWithoutBody(shape).orElseThrow().quantity();
             assertThat(widest).isEqualTo(Quantity.millimetres(shape.equals("slot") ? "180" : "240"));
+            assertThat(reach(edition)
+                            .widestWithoutBody(shape)
+                            .orElseThrow()
+                            .reference()
+                            .id())
+                    .endsWith(shape.equals("slot") ? ".body-through-slot" : ".body-through-opening");
             assertThat(withLegs(edition, shape, widest.toString(), Optional.empty()))
                     .isPresent();
         }
