@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.standard.Approach;
@@ -24,6 +25,8 @@ import org.cellfile.subject.safeguard.Device;
 import org.cellfile.subject.safeguard.Positioning;
 import org.cellfile.subject.safeguard.Surroundings;
 import org.cellfile.trace.Derived;
+import org.cellfile.trace.Given;
+import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -328,15 +331,50 @@ class VariantsTest {
             @Override
             public Optional<Position> beams(Beams beams) {
                 beams.heights()
-                        .forEach(height -> asked.add(
-                                height.symbols() + " " + height.value().orElseThrow()));
+                        .forEach(height -> asked.add(height.symbols() + ", " + ((Given) height).name() + ": "
+                                + height.value().orElseThrow()));
                 return Optional.empty();
             }
         };
         AsRead.device("light-beams", "beams: [400 mm, 900 mm], behind: {gap: 0 mm}")
                 .position(around(listening));
 
-        assertThat(asked).containsExactly("h_1 400 mm", "h_2 900 mm");
+        assertThat(asked).containsExactly("h_1, height of beam 1: 400 mm", "h_2, height of beam 2: 900 mm");
+    }
+
+    /** Links of the scanner count together: 50 ms and 41 ms are longer than a body takes to pass; SICK S300, p. 43 (90 ms). */
+    @Test
+    void allLinksOfAScannerCountForABodyThatPasses() {
+        Term scanner = AsWritten.given("t_1a", "50 ms");
+        Term control = AsWritten.given("t_1b", "41 ms");
+        Term stop = AsWritten.given("t_2", "0.3 s");
+        Surroundings around =
+                around((PositioningStandard) Editions.of("ISO 13855:2010").orElseThrow());
+        Approach approach = around.approach();
+        Positioning upright = AsRead.device(
+                        "laser-scanner",
+                        "field: vertical, resolution: 70 mm, lower-edge: 300 mm, upper-edge: 1800 mm, behind: {gap: 75 mm}")
+                .position(new Surroundings(
+                        around.positioning(),
+                        around.rules(),
+                        new Approach(
+                                approach.tag(),
+                                new Timing(
+                                        Sum.of(scanner, control, stop),
+                                        List.of(scanner, control),
+                                        List.of(stop),
+                                        Optional.empty()),
+                                approach.zoneLowest(),
+                                approach.zoneHighest(),
+                                approach.installed())))
+                .orElseThrow();
+
+        assertThat(upright.requirements().stream()
+                        .flatMap(claim -> claim.finding().stream())
+                        .map(Finding::sentence))
+                .singleElement()
+                .asString()
+                .contains("is 0.091 s", "of 0.090 s");
     }
 
     /** Edges at the same height leave no field. */

@@ -2,6 +2,7 @@ package org.cellfile.standard;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -24,6 +25,26 @@ class EditionsTest {
         assertThat(Editions.ids(ReachStandard.class))
                 .containsExactly("29 CFR 1910.217", "ISO 13857:2008", "ISO 13857:2019");
         assertThat(Editions.ids(RobotStandard.class)).containsExactly("ANSI R15.06:2012", "ISO 10218-1:2011");
+    }
+
+    /** A speed of zero was misread; that nothing is reached below zero is zero; of what is not known here nothing can be said. */
+    @Test
+    void whatCannotBeZeroInACopy() {
+        List<Asked> asked =
+                new ArrayList<>(Editions.of("ISO 13855:2010").orElseThrow().asked());
+        asked.addAll(Editions.of("ISO 13855:2024").orElseThrow().asked());
+
+        assertThat(aboveZero(asked, "iso-13855-2024.approach-speed-walking")).isTrue();
+        assertThat(aboveZero(asked, "iso-13855-2024.no-negative-reach")).isFalse();
+        assertThat(aboveZero(asked, "iso-13855-2024.reach-under")).isFalse();
+    }
+
+    private static boolean aboveZero(List<Asked> asked, String id) {
+        return asked.stream()
+                .filter(one -> one.reference().id().equals(id))
+                .findFirst()
+                .orElseThrow()
+                .aboveZero();
     }
 
     /** An edition named for comparison is in force for nothing, and one named for a safeguard for no other. */

@@ -547,6 +547,8 @@ class UnitedStatesTest {
         assertThat(PRESSES.remark())
                 .hasValueSatisfying(remark -> assertThat(remark)
                         .isEqualTo("A rule for mechanical power presses, applied to robot cells by analogy."));
+        assertThat(Editions.of("ANSI R15.06:2012").orElseThrow().remark())
+                .hasValueSatisfying(remark -> assertThat(remark).contains("from memory throughout"));
         assertThat(B11.remark()).hasValueSatisfying(remark -> assertThat(remark).contains("without a year"));
         assertThat(B11.stopMeasurement().orElseThrow().leastRuns().reference().fromMemory())
                 .isTrue();
