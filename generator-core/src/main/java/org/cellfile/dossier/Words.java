@@ -7,13 +7,18 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.text.MessageFormat;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Properties;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** Fixed wording from the templates, by key. */
 public final class Words {
 
     private static final String ROOT = "/org/cellfile/templates/";
+
+    /** Each is read once, as resources do not change while the program runs. */
+    private static final Map<String, Words> READ = new ConcurrentHashMap<>();
 
     private final String resource;
     private final Properties words;
@@ -29,6 +34,10 @@ public final class Words {
      * @param folder for example {@code kinds/light-curtain}
      */
     public static Words of(String folder) {
+        return READ.computeIfAbsent(folder, Words::read);
+    }
+
+    private static Words read(String folder) {
         String resource = ROOT + folder + "/words_en.properties";
         Properties words = new Properties();
         try (Reader reader = new InputStreamReader(

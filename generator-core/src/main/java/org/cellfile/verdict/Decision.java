@@ -24,7 +24,7 @@ public final class Decision {
      *
      * @param found everything found
      * @param deviations stated departures; one turns the finding it covers into one that bars release
-     * @param dossier what would be printed; asked for only when nothing refuses
+     * @param dossier what would be printed; asked for only when nothing refuses and pages are wanted
      */
     public static Verdict decide(List<Finding> found, List<Deviation> deviations, Supplier<Dossier> dossier) {
         Findings decided = new Findings();
@@ -48,7 +48,7 @@ public final class Decision {
         List<Finding> sorted = decided.sorted();
         return sorted.stream().anyMatch(finding -> finding.severity() == Severity.REFUSES)
                 ? new Refused(sorted)
-                : new Printable(dossier.get(), sorted);
+                : new Printable(dossier, sorted);
     }
 
     /** Refuses, because of findings for which there is nothing to print: unreadable files, or pages that cannot be laid out. */

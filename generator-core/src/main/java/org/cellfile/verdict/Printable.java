@@ -1,23 +1,32 @@
 package org.cellfile.verdict;
 
 import java.util.List;
+import java.util.function.Supplier;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.Severity;
+import org.jspecify.annotations.Nullable;
 
 /** Nothing refuses. Only this package makes one, and only one of these can be rendered. */
 public final class Printable implements Verdict {
 
-    private final Dossier dossier;
+    private final Supplier<Dossier> composed;
     private final List<Finding> findings;
+    private @Nullable Dossier dossier;
 
-    Printable(Dossier dossier, List<Finding> findings) {
-        this.dossier = dossier;
+    Printable(Supplier<Dossier> composed, List<Finding> findings) {
+        this.composed = composed;
         this.findings = findings;
     }
 
-    public Dossier dossier() {
-        return dossier;
+    /** What is printed; composed when it is asked for first, as a check alone prints nothing. */
+    public synchronized Dossier dossier() {
+        Dossier known = dossier;
+        if (known == null) {
+            known = composed.get();
+            dossier = known;
+        }
+        return known;
     }
 
     @Override
