@@ -33,9 +33,9 @@ final class AsRead {
         }
     }
 
-    /** The top of a file. */
-    static Section top(String name, String text, Findings findings) {
-        return Reading.read(new OneFile(name, text), findings).top();
+    /** A file. */
+    static Reading.Sources file(String name, String text, Findings findings) {
+        return Reading.read(new OneFile(name, text), findings);
     }
 
     /** The device of a kind for the keys that a cell states for it. */

@@ -20,6 +20,7 @@ import org.cellfile.finding.Severity;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
+import org.cellfile.read.Reading;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.Approach;
@@ -78,13 +79,22 @@ class CasesTest {
 
     private static List<DynamicTest> cases(Kind kind, Path file) throws IOException {
         Findings reading = new Findings();
-        Section top = AsRead.top(kind.id() + ".cases.yaml", Files.readString(file), reading);
+        Reading.Sources sources = AsRead.file(kind.id() + ".cases.yaml", Files.readString(file), reading);
+        Section top = sources.top();
         List<DynamicTest> tests = new ArrayList<>();
         for (Section section : top.list("cases")) {
             String id = section.text("id").characters();
             tests.add(dynamicTest(kind.id() + " " + id, () -> check(kind, section, reading)));
         }
         top.close();
+        // After all others: a mistyped name under `formula` or `given` would hold nothing and be noticed by nobody.
+        tests.add(dynamicTest(file.getFileName() + " has no key without a meaning", () -> {
+            sources.finish();
+            assertThat(reading.sorted())
+                    .filteredOn(finding -> finding.id().toString().equals("read.unknown-key"))
+                    .extracting(Finding::sentence)
+                    .isEmpty();
+        }));
         return tests;
     }
 

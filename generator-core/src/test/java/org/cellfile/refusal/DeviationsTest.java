@@ -18,7 +18,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Where a stated deviation is printed: beside what falls short, and once more in the chapter that gathers all. */
+/** Where a stated deviation is printed: beside what falls short, and once more in the chapter that gathers all. Figures constructed. */
 class DeviationsTest {
 
     private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);

@@ -67,7 +67,10 @@ class EditionsTest {
                 .hasToString("10");
     }
 
-    /** What is fixed outside the formulas: the limits of a fence and of manual reduced speed, the runs of a stop test. */
+    /**
+     * What is fixed outside the formulas. Sources: OSHA Technical Manual, section IV chapter 4, at second hand (250 mm/s);
+     * robot-safety.net, material entry and exit (1400 mm, 180 mm); the runs of a stop test from memory.
+     */
     @Test
     void fixedValues() {
         Standards standards = Standards.of(List.of(
