@@ -1,6 +1,7 @@
 package org.cellfile.cell;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,10 +33,13 @@ import org.cellfile.subject.clearance.ClearanceGap;
 import org.cellfile.subject.complement.Complement;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.Surroundings;
+import org.cellfile.subject.due.Due;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.RobotLoad;
+import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.register.Registers;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
@@ -54,6 +58,8 @@ public record Cell(
         List<ClearanceGap> clearances,
         List<Guarding> safeguards,
         List<Complement> complementary,
+        List<Mode> modes,
+        Registers registers,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
         List<SourceFile> sources) {
@@ -85,6 +91,8 @@ public record Cell(
                 .toList();
         List<Deviation> deviations =
                 Deviations.read(top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT));
+        List<Mode> modes = Section.each(top.list("modes"), Mode::read);
+        Registers registers = Registers.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
         sources.finish();
         if (!everySubjectChosen(identity, findings) || !everySafeguardHasRules(safeguards, identity, findings)) {
@@ -121,6 +129,8 @@ public record Cell(
                     devices.stream()
                             .map(device -> new Complement(device, around))
                             .toList(),
+                    modes,
+                    registers,
                     deviations,
                     sheet,
                     sources.files());
@@ -263,7 +273,7 @@ public record Cell(
     public Map<String, Derived> derived() {
         return recomputed().stream()
                 .flatMap(one -> one.derived().stream())
-                .sorted(java.util.Comparator.comparing(Derived::tag))
+                .sorted(Comparator.comparing(Derived::tag))
                 .collect(Collectors.toMap(Derived::tag, Function.identity(), (a, b) -> a, LinkedHashMap::new));
     }
 
@@ -272,6 +282,13 @@ public record Cell(
         return recomputed().stream()
                 .filter(one -> one.derived().contains(derived))
                 .findFirst();
+    }
+
+    /** Everything that falls due on a day, the earliest first. */
+    public List<Due> dues() {
+        List<Due> dues = new ArrayList<>();
+        dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
+        return dues;
     }
 
     /** Where a sheet is described, or the cell when it is about none. */

@@ -49,6 +49,8 @@ public final class Composition {
                 IdentityChapter.label(identity.facts()),
                 chapters(cell),
                 List.of(cell.automaticOperation().sheet(identity, cell.zones(), cell.safeguards())),
+                List.of(),
+                List.of(),
                 cell.derived().values().stream()
                         .map(derived -> new Dossier.Value(
                                 derived.tag(),

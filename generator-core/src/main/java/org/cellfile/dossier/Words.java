@@ -34,11 +34,19 @@ public final class Words {
      * @param folder for example {@code kinds/light-curtain}
      */
     public static Words of(String folder) {
-        return READ.computeIfAbsent(folder, Words::read);
+        return READ.computeIfAbsent(ROOT + folder + "/words_en.properties", Words::read);
     }
 
-    private static Words read(String folder) {
-        String resource = ROOT + folder + "/words_en.properties";
+    /**
+     * What a folder of the templates holds beside its wording, the same in every language.
+     *
+     * @param name of the file, without its ending
+     */
+    public static Words structure(String folder, String name) {
+        return READ.computeIfAbsent(ROOT + folder + "/" + name + ".properties", Words::read);
+    }
+
+    private static Words read(String resource) {
         Properties words = new Properties();
         try (Reader reader = new InputStreamReader(
                 Objects.requireNonNull(Words.class.getResourceAsStream(resource), resource), StandardCharsets.UTF_8)) {

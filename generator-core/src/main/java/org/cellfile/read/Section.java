@@ -18,6 +18,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Unit;
 import org.cellfile.source.Span;
@@ -37,6 +38,7 @@ public final class Section {
     static final FindingId NO_VALUE = new FindingId("read.no-value");
     static final FindingId SAYS_NOTHING = new FindingId("read.says-nothing");
     static final FindingId NOT_A_DATE = new FindingId("read.not-a-date");
+    static final FindingId NOT_AN_INTERVAL = new FindingId("read.not-an-interval");
     static final FindingId UNKNOWN_WORD = new FindingId("read.unknown-word");
 
     /** What people write to fill a line in, letters only: n/a, N.A. and na are the same. */
@@ -225,6 +227,55 @@ public final class Section {
         return text.value().isEmpty() ? missing(key) : date(text, key);
     }
 
+    /** A calendar date that may be left out. */
+    public Stated<LocalDate> dateIfStated(String key) {
+        Stated<String> text = textIfStated(key);
+        return text.value().isEmpty() ? missing(key) : date(text, key);
+    }
+
+    /** How often something is due, written as in {@code 6 months}. */
+    public Stated<Interval> interval(String key) {
+        return interval(text(key), key);
+    }
+
+    /** How often something is due, or nothing. */
+    public Stated<Interval> intervalIfStated(String key) {
+        return interval(textIfStated(key), key);
+    }
+
+    private Stated<Interval> interval(Stated<String> text, String key) {
+        if (text.value().isEmpty()) {
+            return missing(key);
+        }
+        Optional<Interval> interval = Interval.of(text.characters());
+        if (interval.isEmpty()) {
+            refuse(
+                    NOT_AN_INTERVAL,
+                    text.where(),
+                    "`" + key + "` is `" + text.characters() + "`, from which no date can be counted",
+                    "write a whole number of days, weeks, months or years, as in 6 months");
+            return missing(key);
+        }
+        return text.map(written -> interval.get());
+    }
+
+    /** How many there are, a whole number without a unit, which may be zero. */
+    public Stated<Quantity> countOrNone(String key) {
+        Stated<String> text = text(key);
+        if (text.value().isEmpty()) {
+            return missing(key);
+        }
+        if (!text.characters().matches("0|[1-9]\\d{0,3}")) {
+            refuse(
+                    WrittenQuantity.NOT_A_NUMBER,
+                    text.where(),
+                    "`" + key + "` is `" + text.characters() + "`, which is not a whole number",
+                    "count them and write the number in digits and without a unit, as in 0 or 1");
+            return missing(key);
+        }
+        return text.map(digits -> new Quantity(new BigDecimal(digits), Unit.ONE));
+    }
+
     private Stated<LocalDate> date(Stated<String> text, String key) {
         if (!text.characters().matches("\\d{4}-\\d{2}-\\d{2}")) {
             refuse(
@@ -277,15 +328,25 @@ public final class Section {
 
     /** Tags of things described elsewhere; at least one. */
     public List<Stated<String>> references(String key, String sort) {
+        return references(key, List.of(sort));
+    }
+
+    /** Tags of things described elsewhere, which may be of several sorts; at least one. */
+    public List<Stated<String>> references(String key, List<String> sorts) {
         List<Stated<String>> references = texts(key);
-        references.forEach(reference -> refer(reference, List.of(sort)));
+        references.forEach(reference -> refer(reference, sorts));
         return references;
     }
 
     /** Tags of things described elsewhere, or none. */
     public List<Stated<String>> referencesIfStated(String key, String sort) {
+        return referencesIfStated(key, List.of(sort));
+    }
+
+    /** Tags of things described elsewhere, which may be of several sorts, or none. */
+    public List<Stated<String>> referencesIfStated(String key, List<String> sorts) {
         List<Stated<String>> references = textsIfStated(key);
-        references.forEach(reference -> refer(reference, List.of(sort)));
+        references.forEach(reference -> refer(reference, sorts));
         return references;
     }
 

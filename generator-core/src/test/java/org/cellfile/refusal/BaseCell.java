@@ -34,15 +34,20 @@ final class BaseCell {
         return folder;
     }
 
-    /** A copy of the base cell with the files of a case in place of its own. */
+    /**
+     * A copy of the base cell with the files of a case in place of its own. A case may name base files to leave out, {@code all} for
+     * all of them.
+     */
     static Path overlay(Path files, Path folder) throws IOException {
-        copyTo(folder);
-        copy(files, folder);
-        if (Files.exists(files.resolve(REMOVE))) {
-            for (String name : Files.readAllLines(files.resolve(REMOVE))) {
+        List<String> without =
+                Files.exists(files.resolve(REMOVE)) ? Files.readAllLines(files.resolve(REMOVE)) : List.of();
+        if (!without.equals(List.of("all"))) {
+            copyTo(folder);
+            for (String name : without) {
                 Files.delete(folder.resolve(name));
             }
         }
+        copy(files, folder);
         return folder;
     }
 

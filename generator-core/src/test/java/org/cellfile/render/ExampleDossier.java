@@ -54,7 +54,7 @@ final class ExampleDossier {
 
     /** Nothing but one sheet. */
     static Printable of(Sheet sheet) {
-        Dossier dossier = new Dossier(label("A4"), List.of(), List.of(sheet), List.of());
+        Dossier dossier = new Dossier(label("A4"), List.of(), List.of(sheet), List.of(), List.of(), List.of());
         return (Printable) Decision.decide(List.of(), List.of(), () -> dossier);
     }
 
@@ -74,7 +74,7 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        Dossier dossier = new Dossier(label(page), chapters, sheets, List.of());
+        Dossier dossier = new Dossier(label(page), chapters, sheets, List.of(), List.of(), List.of());
         return (Printable) Decision.decide(draft ? missing(9) : List.of(), List.of(), () -> dossier);
     }
 

@@ -91,6 +91,11 @@ public record EmergencyStop(
     }
 
     @Override
+    public String id() {
+        return "emergency-stop";
+    }
+
+    @Override
     public String words() {
         return "Emergency stop";
     }

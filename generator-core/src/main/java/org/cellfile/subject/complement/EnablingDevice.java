@@ -32,6 +32,11 @@ public record EnablingDevice(Stated<Quantity> positions, Stated<String> heldBy, 
     }
 
     @Override
+    public String id() {
+        return "enabling-device";
+    }
+
+    @Override
     public String words() {
         return "Enabling device";
     }

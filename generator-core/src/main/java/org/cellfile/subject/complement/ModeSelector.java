@@ -7,12 +7,13 @@ import org.cellfile.dossier.Block.Fact;
 import org.cellfile.finding.FindingId;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.identity.CellFacts;
 
 /**
  * A mode selector.
  *
  * @param lockedBy what keeps others from changing the mode
- * @param modes that can be selected
+ * @param modes tags of those that can be selected
  */
 public record ModeSelector(Stated<String> lockedBy, List<Stated<String>> modes) implements Sort {
 
@@ -23,7 +24,13 @@ public record ModeSelector(Stated<String> lockedBy, List<Stated<String>> modes) 
 
     static ModeSelector read(Section section) {
         return new ModeSelector(
-                section.word("locked-by", Set.of("key", "code", "transponder", "nothing")), section.texts("modes"));
+                section.word("locked-by", Set.of("key", "code", "transponder", "nothing")),
+                section.references("modes", CellFacts.MODE));
+    }
+
+    @Override
+    public String id() {
+        return "mode-selector";
     }
 
     @Override

@@ -26,6 +26,11 @@ public record Pendant(Stated<String> enablingDevice, Stated<String> emergencySto
     }
 
     @Override
+    public String id() {
+        return "pendant";
+    }
+
+    @Override
     public String words() {
         return "Pendant";
     }

@@ -29,6 +29,11 @@ public record Reset(Stated<String> place, Stated<String> reachableFromInside, Li
     }
 
     @Override
+    public String id() {
+        return "reset";
+    }
+
+    @Override
     public String words() {
         return "Reset";
     }

@@ -6,6 +6,9 @@ import org.cellfile.dossier.Block.Fact;
 /** What only one sort of complementary device has. The sorts are closed: none is added without another look at the trade. */
 public sealed interface Sort permits EmergencyStop, EnablingDevice, ModeSelector, Pendant, Reset {
 
+    /** As written under {@code sort}; also the name of its folder among the templates. */
+    String id();
+
     /** In words. */
     String words();
 

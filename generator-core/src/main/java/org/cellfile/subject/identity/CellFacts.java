@@ -28,6 +28,9 @@ public record CellFacts(
         Stated<String> intendedUse,
         List<Stated<String>> limits) {
 
+    /** What a mode of the cell is called where one is named; it is described after all that acts in it. */
+    public static final String MODE = "mode";
+
     /** The cell's short name cannot name a folder. */
     public static final FindingId MALFORMED_ID = new FindingId("cell.malformed-id");
 

@@ -1,5 +1,6 @@
 package org.cellfile.subject.identity;
 
+import java.time.LocalDate;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,7 +24,9 @@ import org.cellfile.standard.Standards;
 public record Identity(
         CellFacts facts,
         List<Revision> revisions,
+        CellDates dates,
         List<Person> people,
+        List<Competence> competences,
         List<Instrument> instruments,
         List<Robot> robots,
         List<ChosenEdition> editions,
@@ -47,7 +50,9 @@ public record Identity(
         return new Identity(
                 CellFacts.read(cell),
                 Section.each(top.list("revisions"), Revision::read),
+                CellDates.read(top.section("dates")),
                 people,
+                Section.each(top.listIfStated("competences"), Competence::read),
                 Section.each(top.list("instruments"), Instrument::read),
                 Section.each(top.list("robots"), Robot::read),
                 editions,
@@ -105,6 +110,11 @@ public record Identity(
 
     private static String nameOf(List<Person> people, Stated<String> tag) {
         return person(people, tag).map(person -> person.name().characters()).orElse(tag.characters());
+    }
+
+    /** True when that person is competent for a subject of {@link Competence} on that day. */
+    public boolean competent(Stated<String> person, String subject, LocalDate day) {
+        return competences.stream().anyMatch(one -> one.holds(person, subject, day));
     }
 
     /** The instrument with that tag. */

@@ -135,9 +135,9 @@ public final class IdentityChapter {
                                 instrument.name().characters(),
                                 instrument.serial().characters(),
                                 instrument.resolution().characters(),
-                                instrument.certificate().characters(),
-                                instrument.calibrated().characters(),
-                                instrument.due().characters()))
+                                instrument.calibration().certificate().characters(),
+                                instrument.calibration().calibrated().characters(),
+                                instrument.calibration().due().characters()))
                         .toList());
     }
 

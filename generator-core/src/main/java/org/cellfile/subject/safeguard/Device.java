@@ -5,6 +5,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.cellfile.claim.Claim;
 import org.cellfile.dossier.Block.Fact;
+import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
 import org.cellfile.trace.Derived;
 
@@ -24,6 +25,11 @@ public interface Device {
      */
     default List<Claim> requirements(String about) {
         return List.of();
+    }
+
+    /** Diameter of the test piece it has to detect; empty for what detects nobody. */
+    default Optional<Quantity> testPiece() {
+        return Optional.empty();
     }
 
     /** Its places that have a distance of their own. */

@@ -81,6 +81,11 @@ public final class LaserScanner implements Kind {
         }
 
         @Override
+        public Optional<Quantity> testPiece() {
+            return resolution.value();
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             return Millimetres.of(Map.of("fieldHeight", field.height()));
         }
@@ -104,6 +109,11 @@ public final class LaserScanner implements Kind {
                     .map(positioning -> field.alongPlane(around)
                             ? positioning
                             : positioning.and(WalkThrough.demands(around, field, positioning.position())));
+        }
+
+        @Override
+        public Optional<Quantity> testPiece() {
+            return resolution.value();
         }
 
         @Override

@@ -64,6 +64,11 @@ public final class LightCurtain implements Kind {
             return field.position(around, counted, List.of(), startsCycle());
         }
 
+        @Override
+        public Optional<Quantity> testPiece() {
+            return blanking.map(blanked -> blanked.counted(resolution).value()).orElseGet(resolution::value);
+        }
+
         private boolean startsCycle() {
             return initiatesCycle.value().filter("yes"::equals).isPresent();
         }

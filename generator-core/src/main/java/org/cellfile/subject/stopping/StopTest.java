@@ -9,6 +9,7 @@ import org.cellfile.quantity.Quantity;
 import org.cellfile.read.Recordings;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.identity.CellFacts;
 import org.cellfile.subject.identity.Instrument;
 import org.cellfile.subject.identity.Person;
 
@@ -42,7 +43,7 @@ public record StopTest(
         StopTest test = new StopTest(
                 tag,
                 section.text("name"),
-                section.text("mode"),
+                section.reference("mode", CellFacts.MODE),
                 section.word("stop-category", Set.of("0", "1", "2")),
                 section.text("method"),
                 section.reference("instrument", Instrument.SORT),

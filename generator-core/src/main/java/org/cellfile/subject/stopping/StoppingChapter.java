@@ -57,8 +57,8 @@ public final class StoppingChapter {
                         "with " + test.instrument().characters()
                                 + instrument
                                         .map(one -> ", calibrated "
-                                                + one.calibrated().characters() + ", due "
-                                                + one.due().characters())
+                                                + one.calibration().calibrated().characters() + ", due "
+                                                + one.calibration().due().characters())
                                         .orElse("")),
                 new Fact(
                         "Carried forward",
