@@ -1,5 +1,6 @@
 package org.cellfile.cell;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -13,6 +14,7 @@ import org.cellfile.finding.Deviation;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
+import org.cellfile.quantity.Quantity;
 import org.cellfile.read.Reading;
 import org.cellfile.read.Section;
 import org.cellfile.source.SourceFile;
@@ -37,6 +39,7 @@ import org.cellfile.subject.due.Due;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
+import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.identity.RobotLoad;
 import org.cellfile.subject.mode.Mode;
 import org.cellfile.subject.register.Registers;
@@ -45,8 +48,10 @@ import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
 import org.cellfile.subject.safeguard.Surroundings.Rules;
 import org.cellfile.subject.sheet.AutomaticOperation;
+import org.cellfile.subject.stopping.MovedRobot;
 import org.cellfile.subject.stopping.StopEvidence;
 import org.cellfile.subject.stopping.StopTest;
+import org.cellfile.subject.stopping.StopTrend;
 import org.cellfile.trace.Derived;
 
 /** One cell: what was stated about it, and what was recomputed from that. */
@@ -54,6 +59,7 @@ public record Cell(
         Identity identity,
         List<RobotLoad> robots,
         List<StopEvidence> stops,
+        List<StopTrend> trends,
         List<ZoneExtent> zones,
         List<ClearanceGap> clearances,
         List<Guarding> safeguards,
@@ -99,8 +105,15 @@ public record Cell(
             return Optional.empty();
         }
         return identity.standards().stopMeasurement().map(measurement -> {
+            List<RobotLoad> robots = identity.robots().stream()
+                    .map(robot -> new RobotLoad(robot, identity.standards().inForce(RobotStandard.class)))
+                    .toList();
             List<StopEvidence> stops = tests.stream()
-                    .map(test -> new StopEvidence(test, identity.instrument(test.instrument()), measurement))
+                    .map(test -> new StopEvidence(test, identity, measurement, moved(test, zones, robots, modes)))
+                    .toList();
+            List<Guarding> guardings = safeguards.stream()
+                    .map(safeguard ->
+                            guarding(safeguard, rules(identity.standards(), safeguard), zones, stops, identity))
                     .toList();
             Optional<CrushingStandard> crushing = crushing(identity, clearances, findings);
             Surroundings around = new Surroundings(
@@ -110,11 +123,11 @@ public record Cell(
                     devices);
             return new Cell(
                     identity,
-                    identity.robots().stream()
-                            .map(robot ->
-                                    new RobotLoad(robot, identity.standards().inForce(RobotStandard.class)))
-                            .toList(),
+                    robots,
                     stops,
+                    stops.stream()
+                            .map(stop -> trend(stop, guardings, zones, registers))
+                            .toList(),
                     zones.stream()
                             .map(zone ->
                                     new ZoneExtent(zone, identity.robot(zone.robot()), named(stops, zone.overrun())))
@@ -122,10 +135,7 @@ public record Cell(
                     clearances.stream()
                             .map(one -> new ClearanceGap(one, crushing, identity.instrument(one.instrument())))
                             .toList(),
-                    safeguards.stream()
-                            .map(safeguard ->
-                                    guarding(safeguard, rules(identity.standards(), safeguard), zones, stops, identity))
-                            .toList(),
+                    guardings,
                     devices.stream()
                             .map(device -> new Complement(device, around))
                             .toList(),
@@ -135,6 +145,49 @@ public record Cell(
                     sheet,
                     sources.files());
         });
+    }
+
+    /** The robots whose movement a stop ends, each with its speed in the mode of the test. */
+    private static List<MovedRobot> moved(StopTest test, List<Zone> zones, List<RobotLoad> robots, List<Mode> modes) {
+        return robots.stream()
+                .filter(robot -> zones.stream()
+                        .filter(zone -> zone.endedBy(test.tag().characters()))
+                        .anyMatch(zone -> zone.robot().characters().equals(robot.tag())))
+                .map(robot -> new MovedRobot(robot, speed(robot.robot(), test, modes)))
+                .toList();
+    }
+
+    private static Stated<Quantity> speed(Robot robot, StopTest test, List<Mode> modes) {
+        return modes.stream()
+                .filter(mode -> mode.tag().value().equals(test.mode().value()))
+                .findFirst()
+                .map(mode -> mode.is(Mode.AUTOMATIC)
+                        ? robot.automaticSpeed()
+                        : mode.is(Mode.MANUAL_REDUCED_SPEED) ? robot.manualReducedSpeed() : mode.speedLimit())
+                .orElseGet(() -> new Stated.Missing<>(test.mode().where(), "speed"));
+    }
+
+    private static StopTrend trend(StopEvidence stop, List<Guarding> guardings, List<Zone> zones, Registers registers) {
+        Optional<LocalDate> present = stop.test().on().value();
+        return new StopTrend(
+                stop,
+                guardings.stream()
+                        .filter(guarding -> guarding.safeguard().stopTests().stream()
+                                .anyMatch(tag -> tag.characters().equals(stop.tag())))
+                        .map(guarding -> new StopTrend.Allowing(
+                                guarding.tag(), guarding.budget().longestStop()))
+                        .toList(),
+                registers.changes().stream()
+                        .filter(change -> change.touches(stop.tag())
+                                || zones.stream()
+                                        .filter(zone -> zone.endedBy(stop.tag()))
+                                        .anyMatch(zone ->
+                                                change.touches(zone.robot().characters())))
+                        .flatMap(change -> change.on().value().stream()
+                                .filter(day -> present.filter(day::isAfter).isEmpty())
+                                .map(day ->
+                                        new StopTrend.Interruption(change.tag().characters(), day)))
+                        .max(Comparator.comparing(StopTrend.Interruption::on)));
     }
 
     private static Guarding guarding(
@@ -264,6 +317,7 @@ public record Cell(
             all.add(stop);
             all.addAll(stop.conditions());
         }
+        all.addAll(trends);
         all.addAll(safeguards);
         all.addAll(complementary);
         return all;
@@ -287,6 +341,7 @@ public record Cell(
     /** Everything that falls due on a day, the earliest first. */
     public List<Due> dues() {
         List<Due> dues = new ArrayList<>();
+        stops.forEach(stop -> stop.due().ifPresent(dues::add));
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
     }

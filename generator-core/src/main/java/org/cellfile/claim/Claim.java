@@ -19,6 +19,7 @@ import org.cellfile.trace.Drawing;
  * @param id of the finding when the claim does not hold
  * @param uncertainty of the stated value, taken off before it is compared; empty where it has none
  * @param help what to do then; never to change a measurement so that a number comes out
+ * @param severity of that finding
  */
 public record Claim(
         String what,
@@ -27,11 +28,29 @@ public record Claim(
         Relation relation,
         Derived derived,
         FindingId id,
-        String help) {
+        String help,
+        Severity severity) {
 
-    /** A claim on a value that is taken as it is stated. */
+    /** A claim whose finding refuses. */
+    public Claim(
+            String what,
+            Stated<Quantity> stated,
+            Optional<Quantity> uncertainty,
+            Relation relation,
+            Derived derived,
+            FindingId id,
+            String help) {
+        this(what, stated, uncertainty, relation, derived, id, help, Severity.REFUSES);
+    }
+
+    /** A claim on a value that is taken as it is stated; its finding refuses. */
     public Claim(String what, Stated<Quantity> stated, Relation relation, Derived derived, FindingId id, String help) {
         this(what, stated, Optional.empty(), relation, derived, id, help);
+    }
+
+    /** The same with a finding that lets a draft through. */
+    public Claim barringRelease() {
+        return new Claim(what, stated, uncertainty, relation, derived, id, help, Severity.BARS_RELEASE);
     }
 
     /** A stated value differs from the recomputation. */
@@ -76,7 +95,7 @@ public record Claim(
         }
         return Optional.of(new Finding(
                 id,
-                Severity.REFUSES,
+                severity,
                 derived.about(),
                 stated.where(),
                 sentence(),

@@ -147,6 +147,6 @@ public final class Iso13855Ed2024 implements PositioningStandard {
 
     @Override
     public Optional<StopMeasurement> stopMeasurement() {
-        return Optional.of(new StopMeasurement(values.leastRuns, values.deviations));
+        return Optional.of(new StopMeasurement(values.leastRuns, values.deviations, Optional.of(values.coldAndWarm)));
     }
 }

@@ -218,4 +218,6 @@ final class Iso13855Ed2024Values extends FixedValues {
             new FromMemory(
                     "the evaluation of the edition of 2010; an article says that the mean counts and is not read to"
                             + " its end"));
+    final Reference coldAndWarm = reference(
+            "cold-and-warm", "stops are measured with the machine cold and warm", STOPPING, new Published(CHANGES));
 }

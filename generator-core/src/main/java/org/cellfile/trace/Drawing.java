@@ -56,7 +56,11 @@ public record Drawing(Derived derived, Formula formula) {
                         given.name(),
                         given.stated().where().position()));
             }
-        } else if (!(term instanceof Derived)) {
+        } else if (term instanceof Derived derived) {
+            if (derived.symbol().equals(symbol)) {
+                into.add(new Leaf(symbol, Formula.shown(derived), derived.words(), "derived: " + derived.tag()));
+            }
+        } else {
             term.operands().forEach(operand -> readings(operand, symbol, into));
         }
     }

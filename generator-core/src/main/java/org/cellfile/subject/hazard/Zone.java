@@ -103,4 +103,10 @@ public record Zone(
                 limitation,
                 Recordings.read(section, tag.characters()));
     }
+
+    /** True when that stop test tells how the movement in it ends. */
+    public boolean endedBy(String stopTest) {
+        return stoppedBy.stream().anyMatch(one -> one.characters().equals(stopTest))
+                || overrun.characters().equals(stopTest);
+    }
 }

@@ -13,7 +13,8 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.standard.StopMeasurement;
-import org.cellfile.subject.identity.Instrument;
+import org.cellfile.subject.due.Due;
+import org.cellfile.subject.identity.Identity;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Greatest;
@@ -26,15 +27,25 @@ public final class StopEvidence implements Recomputed {
     /** The value carried forward is below what the runs give. */
     public static final FindingId CARRIED_TOO_LOW = new FindingId("stopping.carried-too-low");
 
+    /** An edition asks for the machine cold and warm, and one of both was not measured. */
+    public static final FindingId ONE_STATE_ONLY = new FindingId("coverage.one-state-only");
+
     private final StopTest test;
-    private final Optional<Instrument> instrument;
+    private final MeasuringRecord record;
+    private final StopMeasurement rule;
+    private final Coverage coverage;
     private final List<ConditionStatistics> conditions;
     private final Derived time;
     private final Derived distance;
 
-    public StopEvidence(StopTest test, Optional<Instrument> instrument, StopMeasurement rule) {
+    /**
+     * @param robots whose movement the stop ends; none when it is that of another machine
+     */
+    public StopEvidence(StopTest test, Identity identity, StopMeasurement rule, List<MovedRobot> robots) {
         this.test = test;
-        this.instrument = instrument;
+        this.rule = rule;
+        this.record = new MeasuringRecord(test, identity);
+        this.coverage = new Coverage(test, robots);
         List<ConditionStatistics> each = new ArrayList<>();
         test.conditions().forEach(condition -> each.add(new ConditionStatistics(condition, each.size() + 1, rule)));
         this.conditions = List.copyOf(each);
@@ -79,6 +90,21 @@ public final class StopEvidence implements Recomputed {
         return conditions;
     }
 
+    /** Stopping time over all conditions. */
+    Derived time() {
+        return time;
+    }
+
+    /** Stopping time and distance over all conditions. */
+    public List<Derived> governing() {
+        return List.of(time, distance);
+    }
+
+    /** Whether it was measured with what the machine is used with. */
+    public Coverage coverage() {
+        return coverage;
+    }
+
     /**
      * The stopping time the distances go on with: what was stated, which the runs must bear out.
      *
@@ -99,6 +125,21 @@ public final class StopEvidence implements Recomputed {
                 : Optional.empty();
     }
 
+    /** When it has to be measured again. */
+    public Optional<Due> due() {
+        return test.repeat()
+                .flatMap(repeat -> repeat.every()
+                        .value()
+                        .flatMap(every -> test.on()
+                                .value()
+                                .map(day -> new Due(
+                                        every.after(day),
+                                        tag(),
+                                        "measure the stop `" + tag() + "` again",
+                                        repeat.source().characters(),
+                                        repeat.every().where()))));
+    }
+
     /** The stopping distance the hazard zones go on with. */
     public Given carriedDistance() {
         return new Given(
@@ -112,7 +153,9 @@ public final class StopEvidence implements Recomputed {
 
     @Override
     public List<Derived> derived() {
-        return List.of(time, distance);
+        List<Derived> derived = new ArrayList<>(governing());
+        derived.addAll(coverage.derived());
+        return derived;
     }
 
     @Override
@@ -123,7 +166,8 @@ public final class StopEvidence implements Recomputed {
     @Override
     public List<Claim> requirements() {
         String help = "carry forward at least the derived value; a lower one would leave out runs that happened";
-        return List.of(
+        List<Claim> claims = new ArrayList<>(coverage.requirements());
+        claims.addAll(List.of(
                 new Claim(
                         "stopping time carried forward",
                         test.carriedTime(),
@@ -137,15 +181,33 @@ public final class StopEvidence implements Recomputed {
                         Relation.AT_LEAST,
                         distance,
                         CARRIED_TOO_LOW,
-                        help));
+                        help)));
+        return claims;
     }
 
     @Override
     public List<Finding> faults() {
-        List<Finding> faults = new ArrayList<>();
-        instrument
-                .flatMap(one -> one.notCalibrated(tag(), test.instrument(), test.on()))
-                .ifPresent(faults::add);
+        List<Finding> faults = new ArrayList<>(record.faults());
+        faults.addAll(coverage.faults());
+        oneStateOnly().ifPresent(faults::add);
         return faults;
+    }
+
+    private Optional<Finding> oneStateOnly() {
+        List<String> states = test.conditions().stream()
+                .flatMap(condition -> condition.state().value().stream())
+                .distinct()
+                .toList();
+        return rule.coldAndWarm()
+                .filter(due -> states.size() == 1)
+                .map(due -> Finding.warns(
+                                ONE_STATE_ONLY,
+                                tag(),
+                                test.tag().where(),
+                                "`" + tag() + "` was measured with the machine " + states.get(0)
+                                        + " only, and the state in which it takes longer to stop is not known from that",
+                                "measure it in the other state as well")
+                        .because(List.of(due.name() + ": " + due.clause().edition() + " ("
+                                + due.standing().words() + ")")));
     }
 }

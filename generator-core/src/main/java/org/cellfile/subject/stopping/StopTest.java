@@ -2,6 +2,7 @@ package org.cellfile.subject.stopping;
 
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.cellfile.claim.Recorded;
 import org.cellfile.quantity.Dimension;
@@ -19,6 +20,10 @@ import org.cellfile.subject.identity.Person;
  * @param brakeMonitor time at which a monitor of the brake reports a slow stop; missing where there is no such monitor
  * @param carriedTime the stopping time used in the distances, stated by whoever answers for the measurement
  * @param carriedDistance the stopping distance used in the hazard zones
+ * @param usedAt what the machine is used with in production
+ * @param repeat how often it is measured again
+ * @param repeatStated true when that is written, whether it could be read or not
+ * @param history earlier measurements of the same stop
  */
 public record StopTest(
         Stated<String> tag,
@@ -33,6 +38,11 @@ public record StopTest(
         Stated<Quantity> brakeMonitor,
         Stated<Quantity> carriedTime,
         Stated<Quantity> carriedDistance,
+        UsedAt usedAt,
+        Optional<Repeat> repeat,
+        boolean repeatStated,
+        List<EarlierMeasurement> history,
+        Optional<WearAllowance> wearAllowance,
         Recorded recorded) {
 
     public static final String SORT = "stop test";
@@ -53,6 +63,11 @@ public record StopTest(
                 section.quantityIfStated("brake-monitor", Dimension.TIME),
                 carried.positive("time", Dimension.TIME),
                 carried.quantity("distance", Dimension.LENGTH),
+                UsedAt.read(section),
+                section.sectionIfStated("interval").map(Repeat::read),
+                section.has("interval"),
+                Section.each(section.listIfStated("history"), EarlierMeasurement::read),
+                section.sectionIfStated("wear-allowance").map(WearAllowance::read),
                 Recordings.read(section, tag.characters()));
         carried.close();
         return test;
