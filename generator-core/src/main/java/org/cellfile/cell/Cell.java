@@ -152,7 +152,7 @@ public record Cell(
         return robots.stream()
                 .filter(robot -> zones.stream()
                         .filter(zone -> zone.endedBy(test.tag().characters()))
-                        .anyMatch(zone -> zone.robot().characters().equals(robot.tag())))
+                        .anyMatch(zone -> zone.robot().value().equals(Optional.of(robot.tag()))))
                 .map(robot -> new MovedRobot(robot, speed(robot.robot(), test, modes)))
                 .toList();
     }
@@ -181,8 +181,8 @@ public record Cell(
                         .filter(change -> change.touches(stop.tag())
                                 || zones.stream()
                                         .filter(zone -> zone.endedBy(stop.tag()))
-                                        .anyMatch(zone ->
-                                                change.touches(zone.robot().characters())))
+                                        .flatMap(zone -> zone.robot().value().stream())
+                                        .anyMatch(change::touches))
                         .flatMap(change -> change.on().value().stream()
                                 .filter(day -> present.filter(day::isAfter).isEmpty())
                                 .map(day ->

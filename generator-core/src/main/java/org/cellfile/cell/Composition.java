@@ -75,7 +75,7 @@ public final class Composition {
             chapters.add(OtherEditionsChapter.chapter(cell.safeguards(), compared, workings));
         }
         chapters.add(ComplementChapter.chapter(cell.complementary(), cell.deviations()));
-        chapters.add(StoppingChapter.chapter(cell.stops(), identity));
+        chapters.add(StoppingChapter.chapter(cell.trends(), identity));
         chapters.add(Deviations.chapter(cell.deviations()));
         chapters.add(register(cell));
         chapters.add(notCovered());
@@ -227,7 +227,6 @@ public final class Composition {
                                         + " their circuits, their function, and whether there are enough of them",
                                 "ejected parts, radiation, noise, heat, substances, electrical equipment",
                                 "whether the tests of the safeguards were done and are due again",
-                                "whether the stops were measured with the load, speed and mode now in use",
                                 "whether the files describe the machine as it stands: that is for those who sign"))));
     }
 

@@ -30,7 +30,12 @@ public final class WarnUnusedThing implements Check {
                     .measured()
                     .forEach(measured -> used.add(measured.instrument().characters()));
         });
-        cell.stops().forEach(stop -> used.add(stop.test().instrument().characters()));
+        cell.stops().forEach(stop -> {
+            used.add(stop.test().instrument().characters());
+            stop.test()
+                    .history()
+                    .forEach(earlier -> used.add(earlier.instrument().characters()));
+        });
         List<Finding> findings = new ArrayList<>();
         for (StopEvidence stop : cell.stops()) {
             if (stop.test().tag().value().isPresent() && !used.contains(stop.tag())) {

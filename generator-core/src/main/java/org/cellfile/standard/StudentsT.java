@@ -3,6 +3,7 @@ package org.cellfile.standard;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
+import java.util.NavigableMap;
 import java.util.TreeMap;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Unit;
@@ -26,12 +27,12 @@ public final class StudentsT {
             new Clause(SOURCE, "section 1.3.6.7.2"),
             new Published(SOURCE + ", section 1.3.6.7.2, critical values of Student's t distribution, column 0.975"));
 
-    private static final TreeMap<Integer, Quantity> ROWS = rows();
+    private static final NavigableMap<Integer, Quantity> ROWS = rows();
 
     private StudentsT() {}
 
-    private static TreeMap<Integer, Quantity> rows() {
-        TreeMap<Integer, Quantity> rows = new TreeMap<>();
+    private static NavigableMap<Integer, Quantity> rows() {
+        NavigableMap<Integer, Quantity> rows = new TreeMap<>();
         HeightTable.lines("students-t.csv").stream()
                 .skip(1)
                 .forEach(line ->

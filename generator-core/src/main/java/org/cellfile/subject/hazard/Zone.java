@@ -3,6 +3,7 @@ package org.cellfile.subject.hazard;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.cellfile.claim.Recorded;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -106,7 +107,7 @@ public record Zone(
 
     /** True when that stop test tells how the movement in it ends. */
     public boolean endedBy(String stopTest) {
-        return stoppedBy.stream().anyMatch(one -> one.characters().equals(stopTest))
-                || overrun.characters().equals(stopTest);
+        return Stream.concat(stoppedBy.stream(), Stream.of(overrun))
+                .anyMatch(one -> one.value().equals(Optional.of(stopTest)));
     }
 }

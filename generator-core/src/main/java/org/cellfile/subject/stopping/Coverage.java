@@ -223,7 +223,7 @@ public final class Coverage {
                         NOT_STATED,
                         tag,
                         test.tag().where(),
-                        "nobody has said at which " + String.join(", ", due) + " the movement that `" + tag
+                        "nobody has said at which " + String.join(" and ", due) + " the movement that `" + tag
                                 + "` ends is used in production",
                         "state `" + String.join("`, `", due) + "` under `used-at` as the program in use has it"));
     }

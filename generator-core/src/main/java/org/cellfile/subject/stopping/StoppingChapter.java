@@ -29,19 +29,21 @@ public final class StoppingChapter {
 
     private StoppingChapter() {}
 
-    public static Chapter chapter(List<StopEvidence> stops, Identity identity) {
+    public static Chapter chapter(List<StopTrend> stops, Identity identity) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Block.Paragraph(
                 "Each stop was measured in repeated runs under the conditions named. The value carried forward into the distances"
                         + " is never below the greater of the highest run and the mean plus three sample standard deviations; that"
                         + " rule is stated from memory of ISO 13855:2010 and stands in the register of fixed values with whoever"
                         + " confirmed it. Stopping times grow with the wear of brakes; measure again after every change that"
-                        + " touches the stop, and at least once a year (common practice)."));
+                        + " touches the stop, and at least once a year (common practice). A stop counts only up to the load, the"
+                        + " speed and the extension with which it was measured."));
         stops.forEach(stop -> blocks.add(test(stop, identity)));
         return new Chapter("stop-evidence", "Stop evidence", blocks);
     }
 
-    private static Section test(StopEvidence evidence, Identity identity) {
+    private static Section test(StopTrend trend, Identity identity) {
+        StopEvidence evidence = trend.evidence();
         StopTest test = evidence.test();
         Optional<Instrument> instrument = identity.instrument(test.instrument());
         List<Block> blocks = new ArrayList<>();
@@ -66,8 +68,10 @@ public final class StoppingChapter {
                                 + test.carriedDistance().characters(),
                         "into the distances and the hazard zones"))));
         blocks.add(summary(evidence));
-        evidence.derived()
+        evidence.governing()
                 .forEach(derived -> blocks.add(identity.facts().workings().of(derived, evidence.recorded())));
+        blocks.add(StopOverTime.coverage(evidence, identity.facts().workings()));
+        blocks.add(StopOverTime.trend(trend, identity));
         evidence.conditions()
                 .forEach(condition -> blocks.add(
                         condition(evidence, condition, identity.facts().workings())));
