@@ -39,6 +39,7 @@ import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.RobotLoad;
 import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.mode.Operation;
 import org.cellfile.subject.register.Registers;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
@@ -58,7 +59,7 @@ public record Cell(
         List<ClearanceGap> clearances,
         List<Guarding> safeguards,
         List<Complement> complementary,
-        List<Mode> modes,
+        List<Operation> operations,
         Registers registers,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
@@ -129,7 +130,9 @@ public record Cell(
                     devices.stream()
                             .map(device -> new Complement(device, around))
                             .toList(),
-                    modes,
+                    modes.stream()
+                            .map(mode -> new Operation(mode, safeguards, devices, identity.standards()))
+                            .toList(),
                     registers,
                     deviations,
                     sheet,
@@ -255,6 +258,11 @@ public record Cell(
         return identity.readInCopies().into(edition);
     }
 
+    /** The modes as they were stated. */
+    public List<Mode> modes() {
+        return operations.stream().map(Operation::mode).toList();
+    }
+
     /** Everything with derived values, in the order it is printed. */
     public List<Recomputed> recomputed() {
         List<Recomputed> all = new ArrayList<>(robots);
@@ -266,6 +274,7 @@ public record Cell(
         }
         all.addAll(safeguards);
         all.addAll(complementary);
+        all.addAll(operations);
         return all;
     }
 
