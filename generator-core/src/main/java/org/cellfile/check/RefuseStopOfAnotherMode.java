@@ -98,8 +98,7 @@ public final class RefuseStopOfAnotherMode implements Check {
         for (Stated<String> stop : safeguard.stopTests()) {
             test(stop, cell)
                     .flatMap(test -> mode(test.mode(), cell))
-                    .filter(mode ->
-                            mode.state(safeguard) == State.SUSPENDED || mode.state(safeguard) == State.NOT_APPLICABLE)
+                    .filter(mode -> doesNotAct(safeguard, mode))
                     .ifPresent(
                             mode -> findings.add(
                                     Finding.refuses(
@@ -112,6 +111,12 @@ public final class RefuseStopOfAnotherMode implements Check {
                                             "name only stops measured in modes in which it acts; where it does act, say so in the mode")));
         }
         return findings;
+    }
+
+    /** That one is suspended in automatic is refused as such. */
+    private static boolean doesNotAct(Safeguard safeguard, Mode mode) {
+        return mode.state(safeguard) == State.NOT_APPLICABLE
+                || (mode.state(safeguard) == State.SUSPENDED && !mode.is(Mode.AUTOMATIC));
     }
 
     private static Optional<StopTest> test(Stated<String> tag, Cell cell) {

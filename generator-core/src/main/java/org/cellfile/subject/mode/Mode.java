@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Dimension;
@@ -118,7 +119,7 @@ public record Mode(
         ACTIVE("active"),
         SUSPENDED("suspended"),
         NOT_APPLICABLE("not applicable"),
-        /** Nobody said; found by the mode matrix. */
+        /** Nobody said, or two things were said. */
         UNSTATED("not stated");
 
         private final String words;
@@ -182,6 +183,9 @@ public record Mode(
     /** What becomes of a safeguard. A fixed guard stands in every mode unless it is named. */
     public State state(Safeguard safeguard) {
         String wanted = safeguard.tag().characters();
+        if (named().filter(one -> one.characters().equals(wanted)).count() > 1) {
+            return State.UNSTATED;
+        }
         if (active.stream().anyMatch(one -> one.characters().equals(wanted))) {
             return State.ACTIVE;
         }
@@ -197,6 +201,13 @@ public record Mode(
         return others.value()
                 .map(word -> word.equals("active") ? State.ACTIVE : State.SUSPENDED)
                 .orElse(State.UNSTATED);
+    }
+
+    /** Every safeguard that is named, in the order of the states. */
+    Stream<Stated<String>> named() {
+        return Stream.concat(
+                active.stream(),
+                Stream.concat(suspended.stream(), notApplicable.stream()).map(Except::safeguard));
     }
 
     /** What takes the place of a suspended safeguard; missing when nothing was named. */

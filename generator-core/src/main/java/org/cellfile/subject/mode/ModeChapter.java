@@ -58,28 +58,40 @@ public final class ModeChapter {
 
     /** What whoever goes in has to know before anything else. */
     private Optional<Block> byHand() {
-        List<String> points =
-                modes.stream().filter(Mode::manual).map(this::byHand).toList();
+        List<String> points = modes.stream()
+                .filter(mode -> mode.manual() || mode.inside() > 0)
+                .map(this::byHand)
+                .toList();
         return points.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Box(Tone.CAUTION, "When the robot is moved by hand", List.of(new Points(points))));
+                : Optional.of(new Box(
+                        Tone.CAUTION,
+                        "When the robot is moved by hand, or somebody is inside",
+                        List.of(new Points(points))));
     }
 
     private String byHand(Mode mode) {
-        List<Safeguard> suspended = safeguards.stream()
-                .filter(safeguard -> safeguard.kind().stopsTheHazard() && mode.state(safeguard) == State.SUSPENDED)
+        List<Safeguard> stopping = stopping();
+        List<Safeguard> acting = stopping.stream()
+                .filter(safeguard -> mode.state(safeguard) == State.ACTIVE)
                 .toList();
-        long stopping = safeguards.stream()
-                .filter(safeguard -> safeguard.kind().stopsTheHazard())
-                .count();
-        String safeguarding = suspended.isEmpty()
-                ? "no safeguard is suspended."
-                : suspended.size() == stopping
-                        ? "none of the " + stopping
-                                + " safeguards that stop a movement acts: nothing stops the robot when"
-                                + " somebody walks in."
-                        : "these safeguards do not act: " + tags(suspended) + ".";
+        String safeguarding;
+        if (acting.isEmpty()) {
+            safeguarding = "none of the " + stopping.size()
+                    + " safeguards that stop a movement acts: nothing stops the robot" + " when somebody walks in.";
+        } else if (acting.size() == stopping.size()) {
+            safeguarding = "every safeguard acts.";
+        } else {
+            safeguarding = "of the " + stopping.size() + " safeguards that stop a movement only these act: "
+                    + tags(acting) + ".";
+        }
         return Text.capital(mode.name().characters()) + ": " + safeguarding + " " + inside(mode);
+    }
+
+    private List<Safeguard> stopping() {
+        return safeguards.stream()
+                .filter(safeguard -> safeguard.kind().stopsTheHazard())
+                .toList();
     }
 
     private static String inside(Mode mode) {
@@ -128,12 +140,9 @@ public final class ModeChapter {
     private Table states() {
         return new Table(
                 "What becomes of each safeguard",
-                columns("Safeguard", 5),
+                columns("Safeguard", 4),
                 safeguards.stream()
-                        .map(safeguard -> row(
-                                safeguard.tag().characters() + ", "
-                                        + safeguard.name().characters(),
-                                mode -> marked(mode.state(safeguard))))
+                        .map(safeguard -> row(safeguard.tag().characters(), mode -> marked(mode.state(safeguard))))
                         .toList());
     }
 
@@ -156,7 +165,10 @@ public final class ModeChapter {
                         .ifPresent(words -> said.computeIfAbsent(words, key -> new ArrayList<>())
                                 .add(safeguard));
             }
-            said.forEach((words, of) -> rows.add(List.of(mode.name().characters(), tags(of), words)));
+            said.forEach((words, of) -> rows.add(List.of(
+                    Text.capital(mode.name().characters()),
+                    of.equals(stopping()) ? "every safeguard that stops a movement" : tags(of),
+                    words)));
         }
         return rows.isEmpty()
                 ? Optional.empty()

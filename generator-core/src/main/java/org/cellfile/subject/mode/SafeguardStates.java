@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.source.Stated;
@@ -57,7 +56,10 @@ final class SafeguardStates {
     }
 
     private void eachHasOne() {
-        List<Safeguard> unstated = in(State.UNSTATED);
+        List<Safeguard> unstated = in(State.UNSTATED).stream()
+                .filter(safeguard -> mode.named()
+                        .noneMatch(named -> named.value().equals(safeguard.tag().value())))
+                .toList();
         demands.practice(
                 "every safeguard has a state in every mode",
                 Demands.TRADE,
@@ -73,23 +75,17 @@ final class SafeguardStates {
 
     private void onceEach() {
         Map<String, Stated<String>> first = new HashMap<>();
-        Stream.of(
-                        mode.active().stream(),
-                        mode.suspended().stream().map(Mode.Except::safeguard),
-                        mode.notApplicable().stream().map(Mode.Except::safeguard))
-                .flatMap(named -> named)
-                .filter(named -> named.value().isPresent())
-                .forEach(named -> {
-                    Stated<String> before = first.putIfAbsent(named.characters(), named);
-                    if (before != null) {
-                        demands.fault(
-                                NAMED_TWICE,
-                                named,
-                                "says twice what becomes of `" + named.characters() + "`",
-                                "the first time at " + before.where().position(),
-                                "name it once, with what becomes of it in this mode");
-                    }
-                });
+        mode.named().filter(named -> named.value().isPresent()).forEach(named -> {
+            Stated<String> before = first.putIfAbsent(named.characters(), named);
+            if (before != null) {
+                demands.fault(
+                        NAMED_TWICE,
+                        named,
+                        "says twice what becomes of `" + named.characters() + "`",
+                        "the first time at " + before.where().position(),
+                        "name it once, with what becomes of it in this mode");
+            }
+        });
     }
 
     private void actInAutomatic() {
