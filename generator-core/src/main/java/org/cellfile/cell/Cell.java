@@ -42,6 +42,7 @@ import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.identity.RobotLoad;
 import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.mode.Operation;
 import org.cellfile.subject.register.Registers;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
@@ -64,7 +65,7 @@ public record Cell(
         List<ClearanceGap> clearances,
         List<Guarding> safeguards,
         List<Complement> complementary,
-        List<Mode> modes,
+        List<Operation> operations,
         Registers registers,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
@@ -139,7 +140,9 @@ public record Cell(
                     devices.stream()
                             .map(device -> new Complement(device, around))
                             .toList(),
-                    modes,
+                    modes.stream()
+                            .map(mode -> new Operation(mode, safeguards, devices, identity.standards()))
+                            .toList(),
                     registers,
                     deviations,
                     sheet,
@@ -308,6 +311,11 @@ public record Cell(
         return identity.readInCopies().into(edition);
     }
 
+    /** The modes as they were stated. */
+    public List<Mode> modes() {
+        return operations.stream().map(Operation::mode).toList();
+    }
+
     /** Everything with derived values, in the order it is printed. */
     public List<Recomputed> recomputed() {
         List<Recomputed> all = new ArrayList<>(robots);
@@ -320,6 +328,7 @@ public record Cell(
         all.addAll(trends);
         all.addAll(safeguards);
         all.addAll(complementary);
+        all.addAll(operations);
         return all;
     }
 

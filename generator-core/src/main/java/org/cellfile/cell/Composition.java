@@ -22,12 +22,15 @@ import org.cellfile.dossier.Dossier;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.standard.Edition;
 import org.cellfile.subject.clearance.ClearanceChapter;
+import org.cellfile.subject.complement.Complement;
 import org.cellfile.subject.complement.ComplementChapter;
 import org.cellfile.subject.hazard.HazardChapter;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.IdentityChapter;
+import org.cellfile.subject.mode.ModeChapter;
 import org.cellfile.subject.safeguard.Deviations;
+import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.MarginsChapter;
 import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
@@ -75,6 +78,10 @@ public final class Composition {
             chapters.add(OtherEditionsChapter.chapter(cell.safeguards(), compared, workings));
         }
         chapters.add(ComplementChapter.chapter(cell.complementary(), cell.deviations()));
+        chapters.add(ModeChapter.chapter(
+                cell.operations(),
+                cell.safeguards().stream().map(Guarding::safeguard).toList(),
+                cell.complementary().stream().map(Complement::device).toList()));
         chapters.add(StoppingChapter.chapter(cell.trends(), identity));
         chapters.add(Deviations.chapter(cell.deviations()));
         chapters.add(register(cell));
@@ -86,11 +93,12 @@ public final class Composition {
         return chapters;
     }
 
-    /** Every fixed value and table the derived values rest on, and every rule in words a device was held against. */
+    /** Every fixed value and table the derived values rest on, and every rule in words a device or a mode was held against. */
     public static Set<Reference> references(Cell cell) {
         Set<Reference> references = inOrder();
         cell.derived().values().forEach(derived -> references.addAll(derived.references()));
         cell.complementary().forEach(device -> references.addAll(device.rules()));
+        cell.operations().forEach(mode -> references.addAll(mode.rules()));
         return new LinkedHashSet<>(references);
     }
 
@@ -210,8 +218,8 @@ public final class Composition {
                         new Points(List.of(
                                 "the risk assessment, the performance levels of the safety functions and the residual risks",
                                 "muting, fields that are switched, and whatever else suspends a safeguard while the cell runs",
-                                "collaborative operation: contact with the robot, distances that change with speed and position,"
-                                        + " hand guiding",
+                                "collaborative operation beyond the measured values and limits listed for its mode: contact with the"
+                                        + " robot, distances that change with speed and position, hand guiding",
                                 "vertical movements: axes that sink when their drive lets go, loads that fall, approach from"
                                         + " above or below",
                                 "children under 14 years, and persons who run, jump, fall or climb",
@@ -222,7 +230,8 @@ public final class Composition {
                                 "what the makers' instructions of a safeguard ask beyond the facts and rules listed here",
                                 "gaps in which somebody can be crushed and that are not listed as clearances, gaps between two moving parts,"
                                         + " and the measures named in place of a gap",
-                                "other modes than automatic, except the limit of manual reduced speed",
+                                "whether the modes work at the machine as the matrix of modes has it, the change from one to another,"
+                                        + " and observation from close by",
                                 "emergency stops, enabling devices, mode selectors and resets beyond the facts and rules listed here:"
                                         + " their circuits, their function, and whether there are enough of them",
                                 "ejected parts, radiation, noise, heat, substances, electrical equipment",

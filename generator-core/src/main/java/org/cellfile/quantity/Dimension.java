@@ -8,6 +8,8 @@ public record Dimension(int length, int time, int mass, int angle) {
     public static final Dimension TIME = new Dimension(0, 1, 0, 0);
     public static final Dimension SPEED = new Dimension(1, -1, 0, 0);
     public static final Dimension MASS = new Dimension(0, 0, 1, 0);
+    public static final Dimension FORCE = new Dimension(1, -2, 1, 0);
+    public static final Dimension PRESSURE = new Dimension(-1, -2, 1, 0);
     public static final Dimension ANGLE = new Dimension(0, 0, 0, 1);
 
     public Dimension times(Dimension other) {
@@ -42,6 +44,12 @@ public record Dimension(int length, int time, int mass, int angle) {
         }
         if (equals(ANGLE)) {
             return "an angle";
+        }
+        if (equals(FORCE)) {
+            return "a force";
+        }
+        if (equals(PRESSURE)) {
+            return "a pressure";
         }
         return equals(NONE)
                 ? "a number or a percentage"

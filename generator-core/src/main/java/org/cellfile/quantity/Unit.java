@@ -41,6 +41,8 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
             KILOGRAM,
             unit("g", Dimension.MASS, "0.001"),
             unit("lb", Dimension.MASS, "0.45359237"),
+            unit("N", Dimension.FORCE, "1000"),
+            unit("N/cm²", Dimension.PRESSURE, "10"),
             PERCENT,
             DEGREE);
 

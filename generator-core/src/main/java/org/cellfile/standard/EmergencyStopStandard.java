@@ -18,6 +18,9 @@ public interface EmergencyStopStandard extends Edition {
     /** The stop stays in effect until somebody resets it by hand. */
     Reference latching();
 
+    /** The function is available at all times, whatever the mode. */
+    Reference availability();
+
     /** The colours of actuator and background. */
     Reference colours();
 }

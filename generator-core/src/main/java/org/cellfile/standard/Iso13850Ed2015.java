@@ -38,6 +38,9 @@ public final class Iso13850Ed2015 extends FixedValues implements EmergencyStopSt
     private final Reference latching =
             rule("latching", "the stop stays in effect until it is reset by hand", "cl. 4.1.4", TWO_PAGES);
 
+    private final Reference availability =
+            rule("availability", "the emergency stop function is available at all times", "cl. 4.1.1.2", TWO_PAGES);
+
     private final Reference colours =
             rule("colours", "red actuator, on a yellow background as far as practicable", "cl. 4.3.6", TWO_PAGES);
 
@@ -91,6 +94,11 @@ public final class Iso13850Ed2015 extends FixedValues implements EmergencyStopSt
     @Override
     public Reference latching() {
         return latching;
+    }
+
+    @Override
+    public Reference availability() {
+        return availability;
     }
 
     @Override

@@ -1,5 +1,6 @@
 package org.cellfile.standard;
 
+import java.util.Optional;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Reference;
 
@@ -14,4 +15,12 @@ public interface RobotStandard extends Edition {
 
     /** The mode selector can be locked in each position, or is as good as locked. */
     Reference lockableModes();
+
+    /**
+     * Nobody is inside the safeguards in manual high speed. Empty where the edition lets one trained person stay there, which has
+     * to be justified (from memory).
+     */
+    default Optional<Reference> nobodyInsideAtHighSpeed() {
+        return Optional.empty();
+    }
 }

@@ -46,13 +46,24 @@ class UnitsAgainstIndriyaTest {
             Map.entry("kg", Units.KILOGRAM),
             Map.entry("g", Units.GRAM),
             Map.entry("lb", Units.KILOGRAM.multiply(45359237).divide(100000000)),
+            Map.entry("N", Units.NEWTON),
+            Map.entry(
+                    "N/cm²",
+                    Units.NEWTON.divide(
+                            javax.measure.MetricPrefix.CENTI(Units.METRE).pow(2))),
             Map.entry("%", Units.PERCENT));
 
     /** Both sides carry 34 digits through at most four operations, so that 30 digits must agree. */
     private static final BigDecimal TOLERANCE = new BigDecimal("1e-30");
 
-    private static final List<Dimension> DIMENSIONS =
-            List.of(Dimension.LENGTH, Dimension.TIME, Dimension.SPEED, Dimension.MASS, Dimension.NONE);
+    private static final List<Dimension> DIMENSIONS = List.of(
+            Dimension.LENGTH,
+            Dimension.TIME,
+            Dimension.SPEED,
+            Dimension.MASS,
+            Dimension.FORCE,
+            Dimension.PRESSURE,
+            Dimension.NONE);
 
     @Test
     void everyUnitThatCanBeWrittenIsCompared() {

@@ -24,7 +24,8 @@ class EditionsTest {
     void editionsOfASubject() {
         assertThat(Editions.ids(ReachStandard.class))
                 .containsExactly("29 CFR 1910.217", "ISO 13857:2008", "ISO 13857:2019");
-        assertThat(Editions.ids(RobotStandard.class)).containsExactly("ANSI R15.06:2012", "ISO 10218-1:2011");
+        assertThat(Editions.ids(RobotStandard.class))
+                .containsExactly("ANSI R15.06:2012", "ISO 10218-1:2011", "ISO 10218-1:2025");
     }
 
     /** A speed of zero was misread; that nothing is reached below zero is zero; of what is not known here nothing can be said. */

@@ -29,8 +29,8 @@ public final class Complement implements Recomputed {
         return demands.rules();
     }
 
-    List<Demands.Asked> asked() {
-        return demands.asked();
+    Demands demands() {
+        return demands;
     }
 
     @Override

@@ -1,9 +1,7 @@
 package org.cellfile.subject.complement;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
@@ -11,7 +9,6 @@ import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
-import org.cellfile.dossier.Text;
 import org.cellfile.finding.Deviation;
 import org.cellfile.subject.safeguard.Deviations;
 
@@ -29,7 +26,7 @@ public final class ComplementChapter {
             blocks.add(new Paragraph("None is listed for this cell."));
         } else {
             blocks.add(listed(devices));
-            blocks.add(asked(devices));
+            blocks.add(Demands.table(devices.stream().map(Complement::demands).toList()));
         }
         devices.forEach(device -> deviations.stream()
                 .filter(deviation -> deviation.of().equals(device.tag()))
@@ -62,24 +59,5 @@ public final class ComplementChapter {
     private static String brief(Fact fact) {
         String brief = fact.label() + " " + fact.value();
         return fact.remark().isEmpty() ? brief : brief + ", " + fact.remark();
-    }
-
-    /** Each demand once, with all devices that were held against it. */
-    private static Table asked(List<Complement> devices) {
-        Map<List<String>, List<String>> stated = new LinkedHashMap<>();
-        for (Complement device : devices) {
-            for (Demands.Asked one : device.asked()) {
-                stated.computeIfAbsent(
-                                List.of(Text.capital(one.demand()), Text.capital(one.from())), key -> new ArrayList<>())
-                        .add(device.tag() + ": " + one.stated() + (one.holds() ? "" : ", which falls short"));
-            }
-        }
-        return new Table(
-                "What they were held against",
-                List.of(Column.text("Asked", 6), Column.text("By", 6), Column.text("Stated", 8)),
-                stated.entrySet().stream()
-                        .map(row ->
-                                List.of(row.getKey().get(0), row.getKey().get(1), String.join("; ", row.getValue())))
-                        .toList());
     }
 }

@@ -13,6 +13,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
 import org.cellfile.quantity.Unit;
+import org.cellfile.source.Stated;
 import org.cellfile.standard.RobotStandard;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
@@ -49,9 +50,18 @@ public final class RobotLoad implements Recomputed {
                         new Given("m_T", "mass of the tool", robot.tool().mass()),
                         new Given("m_P", "mass of the part", robot.part().mass())),
                 Rounding.up(Quantity.of("0.1", Unit.KILOGRAM)));
+        manualSpeed = manualSpeed(tag, standards, robot.manualReducedSpeed());
+    }
+
+    /**
+     * What manual reduced speed is held against; empty where no edition in force has a limit.
+     *
+     * @param stated in whose unit it is printed
+     */
+    public static Optional<Derived> manualSpeed(String tag, List<RobotStandard> standards, Stated<Quantity> stated) {
         List<Term> limits =
                 standards.stream().<Term>map(RobotStandard::manualReducedSpeed).toList();
-        manualSpeed = limits.isEmpty()
+        return limits.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Derived(
                         tag,
@@ -61,7 +71,7 @@ public final class RobotLoad implements Recomputed {
                         standards.stream().map(RobotStandard::id).collect(Collectors.joining(" and ")),
                         limits.size() == 1 ? limits.get(0) : new Least(limits),
                         Rounding.down(Quantity.of("1", Unit.MILLIMETRE_PER_SECOND))
-                                .beside(robot.manualReducedSpeed().value())));
+                                .beside(stated.value())));
     }
 
     public Robot robot() {

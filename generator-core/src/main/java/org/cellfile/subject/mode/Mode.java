@@ -4,6 +4,9 @@ import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.read.Section;
@@ -49,6 +52,9 @@ public record Mode(
 
     public static final String SORT = CellFacts.MODE;
 
+    /** What was measured and its limit are of different sorts. */
+    public static final FindingId NOT_COMPARABLE = new FindingId("mode.claim-not-comparable");
+
     /** Nobody inside, the safeguards act. */
     public static final String AUTOMATIC = "automatic";
 
@@ -81,12 +87,30 @@ public record Mode(
             Stated<String> source) {
         static CollaborativeClaim read(Section section) {
             boolean atMost = section.has("at-most");
-            return new CollaborativeClaim(
+            CollaborativeClaim claim = new CollaborativeClaim(
                     section.text("name"),
                     section.anyQuantity("measured"),
                     section.anyQuantity(atMost ? "at-most" : "at-least"),
                     atMost,
                     section.statement("source"));
+            if (!claim.comparable()) {
+                section.report(Finding.refuses(
+                        NOT_COMPARABLE,
+                        "",
+                        claim.measured.where(),
+                        "`" + claim.name.characters() + "` was measured as " + claim.measured.characters()
+                                + " and is limited to " + claim.limit.characters()
+                                + ", which cannot be compared",
+                        "write the measured value and its limit with units of one sort"));
+            }
+            return claim;
+        }
+
+        /** False when the measured value and its limit are known and of different sorts. */
+        boolean comparable() {
+            return measured.value()
+                    .flatMap(one -> limit.value().map(other -> one.dimension().equals(other.dimension())))
+                    .orElse(true);
         }
     }
 
@@ -95,7 +119,7 @@ public record Mode(
         ACTIVE("active"),
         SUSPENDED("suspended"),
         NOT_APPLICABLE("not applicable"),
-        /** Nobody said; found by the mode matrix. */
+        /** Nobody said, or two things were said. */
         UNSTATED("not stated");
 
         private final String words;
@@ -151,9 +175,17 @@ public record Mode(
         return is(MANUAL_REDUCED_SPEED) || is(MANUAL_HIGH_SPEED);
     }
 
+    /** How many may be inside; none where it could not be read, which was then reported. */
+    public int inside() {
+        return persons.value().map(count -> count.number().intValueExact()).orElse(0);
+    }
+
     /** What becomes of a safeguard. A fixed guard stands in every mode unless it is named. */
     public State state(Safeguard safeguard) {
         String wanted = safeguard.tag().characters();
+        if (named().filter(one -> one.characters().equals(wanted)).count() > 1) {
+            return State.UNSTATED;
+        }
         if (active.stream().anyMatch(one -> one.characters().equals(wanted))) {
             return State.ACTIVE;
         }
@@ -171,12 +203,37 @@ public record Mode(
                 .orElse(State.UNSTATED);
     }
 
+    /** Every safeguard that is named, in the order of the states. */
+    Stream<Stated<String>> named() {
+        return Stream.concat(
+                active.stream(),
+                Stream.concat(suspended.stream(), notApplicable.stream()).map(Except::safeguard));
+    }
+
     /** What takes the place of a suspended safeguard; missing when nothing was named. */
     public Stated<String> compensation(Safeguard safeguard) {
+        return ownCompensation(safeguard).orElse(compensation);
+    }
+
+    /** What was named for just that safeguard. */
+    Optional<Stated<String>> ownCompensation(Safeguard safeguard) {
         return named(suspended, safeguard.tag().characters())
                 .map(Except::words)
-                .filter(words -> words.value().isPresent())
-                .orElse(compensation);
+                .filter(words -> words.value().isPresent());
+    }
+
+    /** Why a safeguard means nothing in this mode; missing when nobody said so. */
+    Optional<Stated<String>> notApplicableBecause(Safeguard safeguard) {
+        return named(notApplicable, safeguard.tag().characters()).map(Except::words);
+    }
+
+    /** Where a safeguard is put into its state: where it is named, or where all others are meant. */
+    Stated<String> place(Safeguard safeguard) {
+        String wanted = safeguard.tag().characters();
+        return named(suspended, wanted)
+                .or(() -> named(notApplicable, wanted))
+                .map(Except::safeguard)
+                .orElse(others);
     }
 
     private static Optional<Except> named(Collection<Except> excepts, String safeguard) {
