@@ -141,7 +141,8 @@ final class StopOverTime {
                     one.on().characters(),
                     one.time().characters(),
                     one.distance().characters(),
-                    one.load().characters() + ", " + one.speed().characters(),
+                    one.load().characters(),
+                    one.speed().characters(),
                     one.occasion().characters() + ", " + identity.nameOf(one.measuredBy()) + " with "
                             + one.instrument().characters() + ", "
                             + one.report().characters(),
@@ -152,11 +153,8 @@ final class StopOverTime {
                 now.test().on().characters(),
                 Workings.shown(now.governing().get(0)),
                 Workings.shown(now.governing().get(1)),
-                now.coverage().measures().stream()
-                        .limit(2)
-                        .map(measure -> measure.measured().map(Workings::shown).orElse(NONE))
-                        .reduce((load, speed) -> load + ", " + speed)
-                        .orElse(NONE),
+                greatest(now.coverage().measuredLoad()),
+                greatest(now.coverage().measuredSpeed()),
                 "present measurement, " + identity.nameOf(now.test().measuredBy()) + " with "
                         + now.test().instrument().characters(),
                 StopTrend.Use.IN_THE_LINE.words()));
@@ -166,10 +164,15 @@ final class StopOverTime {
                         Column.text("On", 4),
                         Column.figures("Time", 3),
                         Column.figures("Distance", 3),
-                        Column.text("Load, speed", 4),
+                        Column.figures("Load", 3),
+                        Column.figures("Speed", 4),
                         Column.text("Occasion, by whom, report", 7),
                         Column.text("Use", 4)),
                 rows);
+    }
+
+    private static String greatest(Optional<Quantity> measured) {
+        return measured.map(one -> one.plain().toString()).orElse(NONE);
     }
 
     private static Drawing drawing(StopTrend trend, WearLine line) {
@@ -203,8 +206,10 @@ final class StopOverTime {
             data.put("earliest", since(line.first(), met.earliest()));
             data.put("middle", since(line.first(), met.middle()));
             data.put("latest", met.latest().map(day -> since(line.first(), day)).orElse(end));
-            data.put("earliestWords", met.earliest().toString());
-            data.put("latestWords", met.latest().map(LocalDate::toString).orElse("later"));
+            data.put(
+                    "meetingWords",
+                    met.earliest() + " to "
+                            + met.latest().map(LocalDate::toString).orElse("beyond the picture"));
         });
         return new Drawing(
                 "drawings/stop-trend.svg.ftl",
