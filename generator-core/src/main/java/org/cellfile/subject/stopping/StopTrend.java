@@ -47,9 +47,9 @@ public final class StopTrend implements Recomputed {
     /** What became of a measurement. */
     public enum Use {
         IN_THE_LINE("in the line"),
-        BEFORE_A_CHANGE("before a change, left out"),
-        NOT_COMPARABLE("other load or speed, left out"),
-        NOT_KNOWN("could not be read");
+        BEFORE_A_CHANGE("before a change"),
+        NOT_COMPARABLE("other load or speed"),
+        NOT_KNOWN("not read");
 
         private final String words;
 
