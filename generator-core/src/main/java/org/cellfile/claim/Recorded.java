@@ -39,6 +39,24 @@ public record Recorded(String about, Span where, Map<String, Stated<Quantity>> v
         return new Recorded(about, SourceFile.unread("").whole(), Map.of());
     }
 
+    /** What was recorded for a part of the thing, as in {@code trend.drift}; under the names alone. */
+    public Recorded part(String part) {
+        Map<String, Stated<Quantity>> ofThePart = new TreeMap<>();
+        values.forEach((name, stated) -> {
+            if (name.startsWith(part + ".")) {
+                ofThePart.put(name.substring(part.length() + 1), stated);
+            }
+        });
+        return new Recorded(about + "." + part, where, ofThePart);
+    }
+
+    /** What was recorded for everything but that part. */
+    public Recorded without(String part) {
+        Map<String, Stated<Quantity>> others = new TreeMap<>(values);
+        others.keySet().removeIf(name -> name.startsWith(part + "."));
+        return new Recorded(about, where, others);
+    }
+
     /** The claim on each derived value that somebody recorded. */
     public List<Claim> claims(List<Derived> derived) {
         List<Claim> claims = new ArrayList<>();

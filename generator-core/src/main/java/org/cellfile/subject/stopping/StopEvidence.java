@@ -160,7 +160,7 @@ public final class StopEvidence implements Recomputed {
 
     @Override
     public Recorded recorded() {
-        return test.recorded();
+        return test.recorded().without(StopTrend.PART);
     }
 
     @Override

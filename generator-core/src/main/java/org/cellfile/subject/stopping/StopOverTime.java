@@ -19,6 +19,7 @@ import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Text;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.stopping.Coverage.Measure;
 import org.cellfile.subject.stopping.StopTrend.Judged;
@@ -88,10 +89,7 @@ final class StopOverTime {
         if (!trend.earlier().isEmpty()) {
             blocks.add(measurements(trend, identity));
         }
-        blocks.add(new Paragraph(trend.advice()
-                + " This is advice, not a limit: wear follows no straight line by law. What counts is the next"
-                + " measurement"
-                + trend.evidence().due().map(due -> ", due " + due.on()).orElse("") + "."));
+        blocks.add(new Paragraph(advice(trend)));
         if (trend.line().isPresent()) {
             blocks.add(drawing(trend, trend.line().get()));
         }
@@ -99,6 +97,14 @@ final class StopOverTime {
             blocks.add(workings.rows("Trend, recomputed", trend.derived(), trend.recorded()));
         }
         return new Section("", "Change of the stop over time", blocks);
+    }
+
+    private static String advice(StopTrend trend) {
+        boolean dated = trend.line().flatMap(WearLine::meeting).isPresent();
+        return trend.advice()
+                + (dated ? " This is advice, not a limit: wear follows no straight line by law." : "")
+                + " What counts is the next measurement"
+                + trend.evidence().due().map(due -> ", due " + due.on()).orElse("") + ".";
     }
 
     private static List<Fact> facts(StopTrend trend) {
@@ -141,35 +147,45 @@ final class StopOverTime {
                     one.on().characters(),
                     one.time().characters(),
                     one.distance().characters(),
-                    one.load().characters() + ", " + one.speed().characters(),
+                    one.load().characters(),
+                    one.speed().characters(),
                     one.occasion().characters() + ", " + identity.nameOf(one.measuredBy()) + " with "
                             + one.instrument().characters() + ", "
                             + one.report().characters(),
                     judged.use().words()));
         }
         StopEvidence now = trend.evidence();
+        EarlierMeasurement last =
+                trend.earlier().get(trend.earlier().size() - 1).measurement();
         rows.add(List.of(
                 now.test().on().characters(),
-                Workings.shown(now.governing().get(0)),
-                Workings.shown(now.governing().get(1)),
-                now.coverage().measures().stream()
-                        .limit(2)
-                        .map(measure -> measure.measured().map(Workings::shown).orElse(NONE))
-                        .reduce((load, speed) -> load + ", " + speed)
-                        .orElse(NONE),
+                beside(now.governing().get(0), last.time()),
+                beside(now.governing().get(1), last.distance()),
+                greatest(now.coverage().measuredLoad()),
+                greatest(now.coverage().measuredSpeed()),
                 "present measurement, " + identity.nameOf(now.test().measuredBy()) + " with "
                         + now.test().instrument().characters(),
                 StopTrend.Use.IN_THE_LINE.words()));
         return new Table(
-                "Governing values of each measurement; those of earlier ones as reported then",
+                "Governing values of each measurement, earlier ones as reported then",
                 List.of(
                         Column.text("On", 4),
                         Column.figures("Time", 3),
-                        Column.figures("Distance", 3),
-                        Column.text("Load, speed", 4),
+                        Column.figures("Distance", 4),
+                        Column.figures("Load", 3),
+                        Column.figures("Speed", 4),
                         Column.text("Occasion, by whom, report", 7),
-                        Column.text("Use", 4)),
+                        Column.text("Use", 3)),
                 rows);
+    }
+
+    /** As the measurement before was written, so that the two can be compared at a glance. */
+    private static String beside(Derived now, Stated<Quantity> before) {
+        return before.value().flatMap(now::roundedLike).map(Quantity::toString).orElse(Workings.shown(now));
+    }
+
+    private static String greatest(Optional<Quantity> measured) {
+        return measured.map(one -> one.plain().toString()).orElse(NONE);
     }
 
     private static Drawing drawing(StopTrend trend, WearLine line) {
@@ -183,11 +199,10 @@ final class StopOverTime {
         data.put("line", List.of(onLine(line, BigDecimal.ZERO), onLine(line, end)));
         data.put("upper", edge(line, end, 1));
         data.put("lower", edge(line, end, -1));
-        trend.allowed().time().flatMap(Derived::value).ifPresent(limit -> {
+        trend.allowed().time().ifPresent(longest -> {
+            Quantity limit = longest.value().orElseThrow();
             data.put("allowed", place(limit.coherent()));
-            data.put(
-                    "allowedWords",
-                    "allowed " + Workings.shown(trend.allowed().time().orElseThrow()));
+            data.put("allowedWords", "allowed " + Workings.shown(longest));
             trend.evidence()
                     .test()
                     .wearAllowance()
@@ -196,15 +211,17 @@ final class StopOverTime {
                         data.put("unworn", place(limit.coherent().add(wear.coherent())));
                         data.put(
                                 "unwornWords",
-                                "safeguards allow " + limit.plus(wear).plain());
+                                "safeguards allow " + longest.rounding().round(limit.plus(wear)));
                     });
         });
         meeting.ifPresent(met -> {
             data.put("earliest", since(line.first(), met.earliest()));
             data.put("middle", since(line.first(), met.middle()));
             data.put("latest", met.latest().map(day -> since(line.first(), day)).orElse(end));
-            data.put("earliestWords", met.earliest().toString());
-            data.put("latestWords", met.latest().map(LocalDate::toString).orElse("later"));
+            data.put(
+                    "meetingWords",
+                    met.earliest() + " to "
+                            + met.latest().map(LocalDate::toString).orElse("beyond the picture"));
         });
         return new Drawing(
                 "drawings/stop-trend.svg.ftl",

@@ -29,6 +29,9 @@ public final class StopTrend implements Recomputed {
     /** Days counted as a number: a quantity without a dimension, written with its unit. */
     static final Unit DAY = new Unit("d", Dimension.NONE, Quantity.count(1).number());
 
+    /** Under what its values stand beside those of the stop test. */
+    static final String PART = "trend";
+
     private static final Quantity TENTH_OF_A_MILLISECOND = Quantity.seconds("0.0001");
 
     /**
@@ -44,9 +47,9 @@ public final class StopTrend implements Recomputed {
     /** What became of a measurement. */
     public enum Use {
         IN_THE_LINE("in the line"),
-        BEFORE_A_CHANGE("before a change, left out"),
-        NOT_COMPARABLE("other load or speed, left out"),
-        NOT_KNOWN("could not be read");
+        BEFORE_A_CHANGE("before a change"),
+        NOT_COMPARABLE("other load or speed"),
+        NOT_KNOWN("not read");
 
         private final String words;
 
@@ -179,7 +182,7 @@ public final class StopTrend implements Recomputed {
     }
 
     private String about() {
-        return evidence.tag() + ".trend";
+        return evidence.tag() + "." + PART;
     }
 
     public StopEvidence evidence() {
@@ -234,7 +237,7 @@ public final class StopTrend implements Recomputed {
 
     @Override
     public Recorded recorded() {
-        return Recorded.none(about());
+        return evidence.test().recorded().part(PART);
     }
 
     @Override

@@ -46,7 +46,7 @@
     <@e.line x1=x y1=bottom x2=x y2=bottom + 4/>
     <#if year?counter % every == 0><@e.text x=x y=bottom + 16 anchor="middle">${year.words}</@e.text></#if>
   </#list>
-  <@e.text x=right y=top - 10 anchor="end" fit=240>years begin at the marks below</@e.text>
+  <@e.text x=right y=top - 10 anchor="end" fit=240>marks below: 1 January of each year</@e.text>
   <#if data.unworn??>
     <@e.line x1=left y1=up(data.unworn) x2=right y2=up(data.unworn) width=0.9 dash="8 3 2 3"/>
     <@e.text x=left + 6 y=up(data.unworn) - 4 fit=260>${data.unwornWords}</@e.text>
@@ -63,10 +63,10 @@
     <#assign y = up(data.allowed)>
     <#assign first = across(data.earliest) last = across([data.latest, data.end]?min)>
     <@e.line x1=first y1=y x2=last y2=y width=4/>
-    <@e.line x1=first y1=y x2=first y2=bottom + 24 width=0.7 dash="1 2"/>
-    <@e.line x1=last y1=y x2=last y2=bottom + 24 width=0.7 dash="1 2"/>
-    <@e.text x=first y=bottom + 36 anchor="end">${data.earliestWords} to</@e.text>
-    <@e.text x=first + 8 y=bottom + 36>${data.latestWords}</@e.text>
+    <@e.line x1=first y1=y x2=first y2=bottom width=0.7 dash="1 2"/>
+    <@e.line x1=last y1=y x2=last y2=bottom width=0.7 dash="1 2"/>
+    <path d="M${e.n(first)} ${bottom + 22} L${e.n(first)} ${bottom + 26} L${e.n(last)} ${bottom + 26} L${e.n(last)} ${bottom + 22}" fill="none" stroke="#000" stroke-width="0.8"/>
+    <@e.text x=[[(first + last) / 2, left + 90]?max, right - 70]?min y=bottom + 39 anchor="middle" fit=170>${data.meetingWords}</@e.text>
   </#if>
   <#list data.points as point>
     <circle cx="${e.n(across(point[0]))}" cy="${e.n(up(point[1]))}" r="3.4" fill="#000" stroke="#fff" stroke-width="0.8"/>
