@@ -47,6 +47,7 @@ import org.cellfile.subject.safeguard.Surroundings.Rules;
 import org.cellfile.subject.sheet.AutomaticOperation;
 import org.cellfile.subject.stopping.StopEvidence;
 import org.cellfile.subject.stopping.StopTest;
+import org.cellfile.subject.verification.Verification;
 import org.cellfile.trace.Derived;
 
 /** One cell: what was stated about it, and what was recomputed from that. */
@@ -60,6 +61,7 @@ public record Cell(
         List<Complement> complementary,
         List<Mode> modes,
         Registers registers,
+        Verification verification,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
         List<SourceFile> sources) {
@@ -93,6 +95,7 @@ public record Cell(
                 Deviations.read(top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT));
         List<Mode> modes = Section.each(top.list("modes"), Mode::read);
         Registers registers = Registers.read(top);
+        Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
         sources.finish();
         if (!everySubjectChosen(identity, findings) || !everySafeguardHasRules(safeguards, identity, findings)) {
@@ -131,6 +134,7 @@ public record Cell(
                             .toList(),
                     modes,
                     registers,
+                    new Verification(functionTests, identity, safeguards, devices, modes, registers),
                     deviations,
                     sheet,
                     sources.files());
@@ -286,7 +290,7 @@ public record Cell(
 
     /** Everything that falls due on a day, the earliest first. */
     public List<Due> dues() {
-        List<Due> dues = new ArrayList<>();
+        List<Due> dues = new ArrayList<>(verification.dues());
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
     }
@@ -298,6 +302,9 @@ public record Cell(
 
     /** What does not hold in any of its parts. */
     public List<Finding> findings() {
-        return recomputed().stream().flatMap(one -> one.findings().stream()).toList();
+        List<Finding> findings = new ArrayList<>();
+        recomputed().forEach(one -> findings.addAll(one.findings()));
+        findings.addAll(verification.findings());
+        return findings;
     }
 }

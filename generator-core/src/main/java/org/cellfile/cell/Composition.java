@@ -33,6 +33,7 @@ import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
+import org.cellfile.subject.verification.VerificationChapter;
 import org.cellfile.trace.Reference;
 import org.cellfile.trace.Standing.NotPublic;
 import org.cellfile.trace.Standing.Published;
@@ -75,6 +76,7 @@ public final class Composition {
             chapters.add(OtherEditionsChapter.chapter(cell.safeguards(), compared, workings));
         }
         chapters.add(ComplementChapter.chapter(cell.complementary(), cell.deviations()));
+        chapters.add(VerificationChapter.chapter(cell.verification()));
         chapters.add(StoppingChapter.chapter(cell.stops(), identity));
         chapters.add(Deviations.chapter(cell.deviations()));
         chapters.add(register(cell));
@@ -226,7 +228,6 @@ public final class Composition {
                                 "emergency stops, enabling devices, mode selectors and resets beyond the facts and rules listed here:"
                                         + " their circuits, their function, and whether there are enough of them",
                                 "ejected parts, radiation, noise, heat, substances, electrical equipment",
-                                "whether the tests of the safeguards were done and are due again",
                                 "whether the stops were measured with the load, speed and mode now in use",
                                 "whether the files describe the machine as it stands: that is for those who sign"))));
     }

@@ -31,6 +31,9 @@ public final class WarnUnusedThing implements Check {
                     .forEach(measured -> used.add(measured.instrument().characters()));
         });
         cell.stops().forEach(stop -> used.add(stop.test().instrument().characters()));
+        cell.verification()
+                .rounds()
+                .forEach(round -> used.add(round.instrument().characters()));
         List<Finding> findings = new ArrayList<>();
         for (StopEvidence stop : cell.stops()) {
             if (stop.test().tag().value().isPresent() && !used.contains(stop.tag())) {
