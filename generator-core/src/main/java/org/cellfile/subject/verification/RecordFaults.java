@@ -7,9 +7,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
@@ -56,6 +58,7 @@ final class RecordFaults {
                 new ReadingFault(verification, round, result).finding().ifPresent(findings::add);
             }
         }
+        competence();
         repeated();
         return findings;
     }
@@ -76,17 +79,39 @@ final class RecordFaults {
                             + built.where().position() + ")",
                     "correct the date that is wrong; tests at the maker's works are not tests of the installed cell");
         }
-        if (verification.identity().person(round.by()).isPresent()
-                && !verification.identity().competent(round.by(), Competence.FUNCTION_TESTS, day)) {
-            refuse(
-                    NOT_COMPETENT,
-                    round,
-                    round.by().where(),
-                    "nobody states that `" + round.by().characters() + "` was competent for function tests on " + day,
-                    "state under `competences` since when and by what proof, if it was so; else have somebody competent test"
-                            + " again");
-        }
         bypass(round.neutralised()).ifPresent(bypass -> neutralised(round, bypass, day));
+    }
+
+    /** One finding a person, however many rounds it concerns. */
+    private void competence() {
+        Map<String, List<Round>> rounds = new LinkedHashMap<>();
+        for (Round round : verification.rounds()) {
+            if (verification.identity().person(round.by()).isPresent()
+                    && round.on()
+                            .value()
+                            .filter(day ->
+                                    !verification.identity().competent(round.by(), Competence.FUNCTION_TESTS, day))
+                            .isPresent()) {
+                rounds.computeIfAbsent(round.by().characters(), key -> new ArrayList<>())
+                        .add(round);
+            }
+        }
+        rounds.forEach(
+                (person, theirs) -> refuse(
+                        NOT_COMPETENT,
+                        theirs.get(0),
+                        theirs.get(0).by().where(),
+                        "nobody states that `" + person + "` was competent for function tests on "
+                                + listed(theirs.stream()
+                                        .map(round -> round.on().characters())
+                                        .distinct()
+                                        .toList())
+                                + ", and "
+                                + tagged(theirs.stream()
+                                        .map(round -> round.tag().characters())
+                                        .toList())
+                                + (theirs.size() == 1 ? " rests" : " rest") + " on that",
+                        "state under `competences` since when and by what proof, if it was so; else have somebody competent test again"));
     }
 
     private Optional<Bypass> bypass(Stated<String> tag) {
@@ -163,6 +188,7 @@ final class RecordFaults {
     private void otherMode(Round round, Result result) {
         verification.mode(round.mode()).ifPresent(mode -> {
             List<String> impossible = new ArrayList<>();
+            Set<String> because = new LinkedHashSet<>();
             for (Stated<String> tag : result.of()) {
                 verification
                         .thing(tag)
@@ -170,18 +196,25 @@ final class RecordFaults {
                         .ifPresent(thing -> thing.protocol().tests().stream()
                                 .filter(test -> result.tells(thing, test))
                                 .filter(test -> !Verification.possible(thing, test, mode))
-                                .forEach(test -> impossible.add("`" + test.id() + "` of `" + tag.characters() + "`")));
+                                .forEach(test -> {
+                                    impossible.add("`" + test.id() + "` of `" + tag.characters() + "`");
+                                    because.add(test.onlyIn()
+                                            .map(sort -> "`" + test.id() + "` is a test for a mode of the sort `" + sort
+                                                    + "`")
+                                            .orElse("`" + tag.characters() + "` does not act in `"
+                                                    + mode.tag().characters() + "` ("
+                                                    + mode.tag().where().position() + ")"));
+                                }));
             }
             if (!impossible.isEmpty()) {
-                refuse(
-                        OTHER_MODE,
-                        round,
-                        result.where(),
-                        "in `" + mode.tag().characters() + "` nobody can have tested "
-                                + listed(impossible)
-                                + ": what does not act in a mode cannot stop anything in it",
-                        "name the mode in which it was tested, or correct under `modes` what acts in this one ("
-                                + mode.tag().where().position() + ")");
+                findings.add(Finding.refuses(
+                                OTHER_MODE,
+                                round.tag().characters(),
+                                result.where(),
+                                listed(impossible) + " cannot have been tested in `"
+                                        + mode.tag().characters() + "`",
+                                "name the mode in which it was tested, or correct under `modes` what acts in this one")
+                        .because(List.copyOf(because)));
             }
         });
     }
@@ -238,8 +271,8 @@ final class RecordFaults {
                 REPEATED,
                 outcome.round(),
                 outcome.result().where(),
-                listed(what) + " has a result of " + outcome.on() + " in `"
-                        + outcome.round().mode().characters() + "` here and at "
+                "this is a second result of " + outcome.on() + " in `"
+                        + outcome.round().mode().characters() + "` for " + listed(what) + "; the first stands at "
                         + before.result().where().position(),
                 "keep the one that is right; a second test of one day belongs here only after a failed one that was `remedied`"
                         + " that day")));

@@ -77,15 +77,18 @@ public final class VerificationChapter {
                 .modes()
                 .forEach(
                         mode -> columns.add(Column.text(Text.capital(mode.name().characters()), 6)));
-        List<List<String>> rows = merged(verification.things().stream()
+        List<Row> rows = merged(verification.things().stream()
                 .filter(VerificationChapter::stops)
                 .map(thing -> new Row(
-                        thing,
+                        thing.tag().characters(),
                         verification.modes().stream()
                                 .map(mode -> reaction(thing, mode))
                                 .toList()))
                 .toList());
-        return new Table("Expected reaction by mode", columns, rows);
+        return new Table(
+                "Expected reaction by mode",
+                columns,
+                rows.stream().map(Row::all).toList());
     }
 
     private static boolean stops(Tested thing) {
@@ -166,30 +169,34 @@ public final class VerificationChapter {
     }
 
     private Table state(List<Tested> things) {
+        List<Row> tests = verification.required().stream()
+                .filter(test -> things.contains(test.thing()))
+                .map(test -> new Row(
+                        test.tag(),
+                        List.of(
+                                test.test().id(),
+                                test.mode()
+                                        .map(mode -> mode.name().characters())
+                                        .orElse("any"),
+                                latest(test),
+                                test.plan()
+                                        .map(plan -> plan.every().characters())
+                                        .orElse("not planned"),
+                                test.holdsUntil().map(Object::toString).orElse(NOTHING))))
+                .toList();
         return new Table(
                 "Latest results",
                 List.of(
-                        Column.text("Of", 6),
-                        Column.text("Test", 3),
-                        Column.text("Mode", 4),
-                        Column.text("Latest result", 6),
-                        Column.text("Every", 2),
+                        Column.text("Of", 5),
+                        Column.text("Tests", 4),
+                        Column.text("Mode", 3),
+                        Column.text("Latest result", 5),
+                        Column.text("Every", 3),
                         Column.text("Holds until", 3)),
-                merged(verification.required().stream()
-                        .filter(test -> things.contains(test.thing()))
-                        .map(test -> new Row(
-                                test.thing(),
-                                List.of(
-                                        test.test().id(),
-                                        test.mode()
-                                                .map(mode -> mode.name().characters())
-                                                .orElse("any"),
-                                        latest(test),
-                                        test.plan()
-                                                .map(plan -> plan.every().characters())
-                                                .orElse("not planned"),
-                                        test.holdsUntil().map(Object::toString).orElse(NOTHING))))
-                        .toList()));
+                merged(merged(tests).stream().map(Row::byTest).toList()).stream()
+                        .map(Row::byTest)
+                        .map(Row::all)
+                        .toList());
     }
 
     private String latest(RequiredTest test) {
@@ -205,20 +212,28 @@ public final class VerificationChapter {
                 .orElse("none");
     }
 
-    /** What a row says of one thing. */
-    private record Row(Tested thing, List<String> cells) {}
+    /** A row of a table, and what it says of what stands first in it. */
+    private record Row(String first, List<String> rest) {
 
-    /** Rows that say the same of several things are one; the things stand in its first column. */
-    private static List<List<String>> merged(List<Row> rows) {
-        return rows.stream()
-                .collect(Collectors.groupingBy(
-                        Row::cells,
-                        LinkedHashMap::new,
-                        Collectors.mapping(row -> row.thing().tag().characters(), Collectors.joining(", "))))
-                .entrySet()
-                .stream()
-                .map(entry -> Stream.concat(Stream.of(entry.getValue()), entry.getKey().stream())
-                        .toList())
+        /** The same with its first two columns exchanged. */
+        Row byTest() {
+            return new Row(
+                    rest.get(0),
+                    Stream.concat(Stream.of(first), rest.stream().skip(1)).toList());
+        }
+
+        List<String> all() {
+            return Stream.concat(Stream.of(first), rest.stream()).toList();
+        }
+    }
+
+    /** Rows that say the same of several things are one row. */
+    private static List<Row> merged(List<Row> rows) {
+        Map<List<String>, List<String>> firsts = new LinkedHashMap<>();
+        rows.forEach(row ->
+                firsts.computeIfAbsent(row.rest(), key -> new ArrayList<>()).add(row.first()));
+        return firsts.entrySet().stream()
+                .map(entry -> new Row(String.join(", ", entry.getValue()), entry.getKey()))
                 .toList();
     }
 
