@@ -179,12 +179,7 @@ class FunctionTestsTest {
 
     @Test
     void aRoundThatCannotBeDatedLeavesEverythingOpen() throws IOException {
-        change("    on: 2026-10-14\n    by: ilse\n    occasion: first use\n    mode: automatic", """
-                    on: 14 October
-                    by: ilse
-                    occasion: first use
-                    mode: automatic""".indent(0)
-                .stripTrailing());
+        change("  - tag: tests-automatic\n    on: 2026-10-14", "  - tag: tests-automatic\n    on: 14 October");
 
         assertThat(found()).containsExactly("read.not-a-date");
     }

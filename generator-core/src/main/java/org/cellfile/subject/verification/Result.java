@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.read.Section;
@@ -99,11 +100,10 @@ public record Result(
 
     /** What was read off, for print; empty when nothing was. */
     String read() {
-        for (Stated<?> one : List.of(testPiece, speed, handsApart, machine)) {
-            if (one.value().isPresent()) {
-                return one.equals(testPiece) ? "test piece " + one.characters() : one.characters();
-            }
-        }
-        return "";
+        return Stream.<Stated<?>>of(testPiece, speed, handsApart, machine)
+                .filter(one -> one.value().isPresent())
+                .map(Stated::characters)
+                .findFirst()
+                .orElse("");
     }
 }

@@ -23,7 +23,6 @@ import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.EmergencyStop;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.mode.Mode;
-import org.cellfile.subject.verification.RequiredTest.Outcome;
 
 /**
  * How function tests are printed. The protocol of a kind stands once, and rows that would differ in nothing but the thing are one
@@ -120,9 +119,9 @@ public final class VerificationChapter {
                 "Intervals planned; where several are about a test, the shortest counts",
                 List.of(
                         Column.text("Every", 2),
-                        Column.text("Tests", 5),
-                        Column.text("Of", 6),
-                        Column.text("Because of", 6)),
+                        Column.text("Tests", 3),
+                        Column.text("Of", 9),
+                        Column.text("Because of", 5)),
                 verification.plan().stream()
                         .map(plan -> List.of(
                                 plan.every().characters(),
@@ -144,8 +143,9 @@ public final class VerificationChapter {
         String testPieces = things.stream()
                 .map(Tested::testPiece)
                 .flatMap(Optional::stream)
-                .map(Quantity::toString)
                 .distinct()
+                .sorted()
+                .map(Quantity::toString)
                 .collect(Collectors.joining(" or "));
         Protocol all = Protocol.in(things.get(0).folder());
         return new Table(
@@ -169,8 +169,12 @@ public final class VerificationChapter {
     }
 
     private Table state(List<Tested> things) {
+        List<String> order = Protocol.in(things.get(0).folder()).tests().stream()
+                .map(Protocol.Test::id)
+                .toList();
         List<Row> tests = verification.required().stream()
                 .filter(test -> things.contains(test.thing()))
+                .sorted(Comparator.comparing(test -> order.indexOf(test.test().id())))
                 .map(test -> new Row(
                         test.tag(),
                         List.of(
@@ -187,8 +191,8 @@ public final class VerificationChapter {
         return new Table(
                 "Latest results",
                 List.of(
-                        Column.text("Of", 5),
-                        Column.text("Tests", 4),
+                        Column.text("Of", 7),
+                        Column.text("Tests", 3),
                         Column.text("Mode", 3),
                         Column.text("Latest result", 5),
                         Column.text("Every", 3),
@@ -247,7 +251,7 @@ public final class VerificationChapter {
                         Column.text("Tested, countersigned", 4),
                         Column.text("Path that is no safety function", 5),
                         Column.text("Instrument, evidence", 5)),
-                verification.rounds().stream()
+                latestFirst().stream()
                         .map(round -> List.of(
                                 round.tag().characters(),
                                 round.on().characters() + ", "
@@ -272,49 +276,49 @@ public final class VerificationChapter {
         return proof.isEmpty() ? NOTHING : String.join("; ", proof);
     }
 
-    /** As they were stated, the latest round first. */
+    /** As they were stated, the latest round first; passes of the same tests in a round are one row. */
     private Table results() {
+        Map<List<String>, List<String>> rows = new LinkedHashMap<>();
+        for (Round round : latestFirst()) {
+            for (Result result : round.results()) {
+                rows.computeIfAbsent(
+                                List.of(round.tag().characters(), joined(result.tests()), outcome(result)),
+                                key -> new ArrayList<>())
+                        .add(joined(result.of()) + (result.read().isEmpty() ? "" : " (" + result.read() + ")"));
+            }
+        }
         return new Table(
-                "What came out, the latest first",
+                "What came out, and what was read off; the latest first",
                 List.of(
                         Column.text("Round", 4),
-                        Column.text("Of", 6),
                         Column.text("Tests", 4),
-                        Column.text("Result", 3),
-                        Column.text("Defect and remedy", 6)),
-                latestFirst().stream()
-                        .map(outcome -> List.of(
-                                outcome.round().tag().characters(),
-                                joined(outcome.result().of()),
-                                joined(outcome.result().tests()),
-                                result(outcome.result()),
-                                defect(outcome.result())))
+                        Column.text("Of", 9),
+                        Column.text("Result", 4)),
+                rows.entrySet().stream()
+                        .map(row -> List.of(
+                                row.getKey().get(0),
+                                row.getKey().get(1),
+                                String.join(", ", row.getValue()),
+                                row.getKey().get(2)))
                         .toList());
     }
 
-    /** Within a round in the order written. */
-    private List<Outcome> latestFirst() {
+    private List<Round> latestFirst() {
         return verification.rounds().stream()
                 .sorted(Comparator.comparing((Round round) -> round.on().characters())
                         .reversed())
-                .flatMap(round -> round.results().stream().map(result -> new Outcome(round, result)))
                 .toList();
     }
 
-    private static String result(Result result) {
-        return result.outcome().characters() + (result.read().isEmpty() ? "" : ", " + result.read());
-    }
-
-    private String defect(Result result) {
-        return result.defect()
-                .value()
-                .map(defect -> defect
-                        + result.remedy()
-                                .map(remedy -> "; remedied on " + remedy.on().characters() + " by "
-                                        + identity.nameOf(remedy.by()) + ": "
-                                        + remedy.how().characters())
-                                .orElse("; not remedied"))
-                .orElse(NOTHING);
+    /** Pass, or the defect and what was done about it. */
+    private String outcome(Result result) {
+        return result.outcome().characters()
+                + result.defect().value().map(defect -> ": " + defect).orElse("")
+                + result.remedy()
+                        .map(remedy -> "; remedied on " + remedy.on().characters() + " by "
+                                + identity.nameOf(remedy.by()) + ": "
+                                + remedy.how().characters())
+                        .orElse(result.failed() ? "; not remedied" : "");
     }
 
     private static String joined(List<Stated<String>> texts) {

@@ -77,7 +77,7 @@ class ProtocolsTest {
         for (Reading reading : Reading.values()) {
             known.add("reads-" + reading.word());
         }
-        for (String test : structure.getProperty("tests").split(" ")) {
+        for (String test : List.of(structure.getProperty("tests").split(" "))) {
             assertThat(List.of(structure.getProperty(test).split(" ")))
                     .filteredOn(mark -> !mark.startsWith("if-") && !mark.startsWith("only-"))
                     .isSubsetOf(known);
@@ -90,7 +90,7 @@ class ProtocolsTest {
     void nothingIsLeftOver(String folder) throws IOException {
         Properties structure = structure(folder);
         Set<String> keys = new TreeSet<>(Set.of("tests", "longest", "longest.source"));
-        for (String test : structure.getProperty("tests").split(" ")) {
+        for (String test : List.of(structure.getProperty("tests").split(" "))) {
             keys.addAll(List.of(test, test + ".source"));
         }
         assertThat(structure.stringPropertyNames()).containsExactlyInAnyOrderElementsOf(keys);
