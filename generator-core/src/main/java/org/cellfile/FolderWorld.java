@@ -85,8 +85,13 @@ public final class FolderWorld implements World {
         if (Files.isSymbolicLink(path)) {
             inside = Files.exists(path) && path.toRealPath().startsWith(real);
         }
-        long size = inside && Files.isRegularFile(path) ? Files.size(path) : 0;
-        return new Entry(relative(real, path), inside, size, () -> Files.newInputStream(path));
+        boolean file = inside && Files.isRegularFile(path);
+        return new Entry(relative(real, path), inside, file ? Files.size(path) : 0, () -> {
+            if (!file) {
+                throw new IOException("it is not a file"); // a pipe would be waited for without end
+            }
+            return Files.newInputStream(path);
+        });
     }
 
     @Override

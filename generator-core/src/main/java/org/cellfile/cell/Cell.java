@@ -53,6 +53,7 @@ import org.cellfile.subject.stopping.MovedRobot;
 import org.cellfile.subject.stopping.StopEvidence;
 import org.cellfile.subject.stopping.StopTest;
 import org.cellfile.subject.stopping.StopTrend;
+import org.cellfile.subject.verification.Verification;
 import org.cellfile.trace.Derived;
 
 /** One cell: what was stated about it, and what was recomputed from that. */
@@ -67,6 +68,7 @@ public record Cell(
         List<Complement> complementary,
         List<Operation> operations,
         Registers registers,
+        Verification verification,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
         List<SourceFile> sources) {
@@ -100,6 +102,7 @@ public record Cell(
                 Deviations.read(top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT));
         List<Mode> modes = Section.each(top.list("modes"), Mode::read);
         Registers registers = Registers.read(top);
+        Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
         sources.finish();
         if (!everySubjectChosen(identity, findings) || !everySafeguardHasRules(safeguards, identity, findings)) {
@@ -144,6 +147,7 @@ public record Cell(
                             .map(mode -> new Operation(mode, safeguards, devices, identity.standards()))
                             .toList(),
                     registers,
+                    new Verification(functionTests, identity, safeguards, devices, modes, registers),
                     deviations,
                     sheet,
                     sources.files());
@@ -349,7 +353,7 @@ public record Cell(
 
     /** Everything that falls due on a day, the earliest first. */
     public List<Due> dues() {
-        List<Due> dues = new ArrayList<>();
+        List<Due> dues = new ArrayList<>(verification.dues());
         stops.forEach(stop -> stop.due().ifPresent(dues::add));
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
@@ -362,6 +366,9 @@ public record Cell(
 
     /** What does not hold in any of its parts. */
     public List<Finding> findings() {
-        return recomputed().stream().flatMap(one -> one.findings().stream()).toList();
+        List<Finding> findings = new ArrayList<>();
+        recomputed().forEach(one -> findings.addAll(one.findings()));
+        findings.addAll(verification.findings());
+        return findings;
     }
 }

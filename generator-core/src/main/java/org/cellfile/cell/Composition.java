@@ -36,6 +36,7 @@ import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
+import org.cellfile.subject.verification.VerificationChapter;
 import org.cellfile.trace.Reference;
 import org.cellfile.trace.Standing.NotPublic;
 import org.cellfile.trace.Standing.Published;
@@ -82,6 +83,7 @@ public final class Composition {
                 cell.operations(),
                 cell.safeguards().stream().map(Guarding::safeguard).toList(),
                 cell.complementary().stream().map(Complement::device).toList()));
+        chapters.add(VerificationChapter.chapter(cell.verification()));
         chapters.add(StoppingChapter.chapter(cell.trends(), identity));
         chapters.add(Deviations.chapter(cell.deviations()));
         chapters.add(register(cell));
@@ -235,7 +237,6 @@ public final class Composition {
                                 "emergency stops, enabling devices, mode selectors and resets beyond the facts and rules listed here:"
                                         + " their circuits, their function, and whether there are enough of them",
                                 "ejected parts, radiation, noise, heat, substances, electrical equipment",
-                                "whether the tests of the safeguards were done and are due again",
                                 "whether the files describe the machine as it stands: that is for those who sign"))));
     }
 

@@ -11,6 +11,7 @@ import org.cellfile.cell.Cell;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.verification.Round;
 
 /** Something that is said to have happened after the day the description speaks of. */
 @AutoService(Check.class)
@@ -67,6 +68,13 @@ public final class RefuseDateAfterAsOf implements Check {
                             place.installed().on(),
                             "the distance at " + place.words() + " of `" + guarding.tag() + "`"));
         });
+        for (Round round : cell.verification().rounds()) {
+            String tag = "`" + round.tag().characters() + "`";
+            dates.put(round.on(), "the round of tests " + tag);
+            round.results()
+                    .forEach(result -> result.remedy()
+                            .ifPresent(remedy -> dates.put(remedy.on(), "the remedy of a defect found in " + tag)));
+        }
         return dates;
     }
 }

@@ -36,6 +36,9 @@ public final class WarnUnusedThing implements Check {
                     .history()
                     .forEach(earlier -> used.add(earlier.instrument().characters()));
         });
+        cell.verification()
+                .rounds()
+                .forEach(round -> used.add(round.instrument().characters()));
         List<Finding> findings = new ArrayList<>();
         for (StopEvidence stop : cell.stops()) {
             if (stop.test().tag().value().isPresent() && !used.contains(stop.tag())) {

@@ -48,6 +48,7 @@ public final class Reading {
 
     private final Findings findings;
     private final Tags tags;
+    private final Map<String, World.Entry> entries = new TreeMap<>();
     private final Map<String, SourceFile> tables = new TreeMap<>();
     private final Set<String> tablesNamed = new TreeSet<>();
     private final List<SourceFile> sources = new ArrayList<>();
@@ -85,6 +86,7 @@ public final class Reading {
         Reading reading = new Reading(findings);
         Map<String, Node.Pair> top = new TreeMap<>();
         for (World.Entry entry : world.entries()) {
+            reading.entries.put(entry.path(), entry);
             if (entry.size() == World.Entry.UNREADABLE) {
                 reading.file(entry);
             } else if (entry.path().endsWith(".yaml") || entry.path().endsWith(".yml")) {
@@ -227,6 +229,12 @@ public final class Reading {
         }
         tablesNamed.add(table.path());
         return Optional.of(CsvFile.read(table, columns, findings));
+    }
+
+    /** The file of that path in the folder, of whatever sort; a table named in this way was not left out. */
+    Optional<World.Entry> entry(Stated<String> path) {
+        tablesNamed.add(path.characters());
+        return Optional.ofNullable(entries.get(path.characters()));
     }
 
     private void unnamed() {

@@ -440,6 +440,11 @@ public final class Section {
         return path.value().flatMap(given -> reading.csv(path, columns));
     }
 
+    /** Files that bear something out, each held against its digest; or none. */
+    public List<Evidence> evidence(String key) {
+        return each(listIfStated(key), section -> Evidence.read(section, reading));
+    }
+
     /** Says that all that the section may hold was asked for; any other key in it is then reported. */
     public void close() {
         closed = true;

@@ -1,11 +1,14 @@
 package org.cellfile.read;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
@@ -23,6 +26,9 @@ final class Tags {
     static final FindingId LOOK_ALIKE = new FindingId("tag.look-alike");
     static final FindingId UNKNOWN = new FindingId("tag.unknown");
     static final FindingId ANOTHER_SORT = new FindingId("tag.another-sort");
+
+    /** More places than these are only counted. */
+    private static final int MOST_PLACES = 3;
 
     private record Named(String sort, Stated<String> tag) {}
 
@@ -153,35 +159,64 @@ final class Tags {
         }
     }
 
-    /** Finds the references that lead nowhere; to be called when everything was read. */
+    /**
+     * Finds the references that lead nowhere; to be called when everything was read. A thing that is meant in many places, as one
+     * with a history of tests is, is missed once.
+     */
     void resolve() {
+        Map<Map.Entry<List<String>, String>, List<Meant>> meant = new LinkedHashMap<>();
         for (Meant reference : references) {
-            String tag = reference.tag.value().orElse("");
-            Named meant = named.get(tag);
-            if (meant == null) {
-                List<String> ofSort = named.entrySet().stream()
-                        .filter(entry -> reference.sorts.contains(entry.getValue().sort))
-                        .map(Map.Entry::getKey)
-                        .toList();
-                if (ofSort.isEmpty()
-                        || refused.contains(tag)
-                        || reference.sorts.stream().anyMatch(nameless::contains)) {
-                    continue; // the thing it means may be one whose own tag was refused, and that was said there
-                }
-                refuse(
-                        UNKNOWN,
-                        reference.tag,
-                        "there is no " + reference.words() + " `" + tag + "`",
-                        "described in this cell: " + Nearest.listed(tag, ofSort));
-            } else if (!reference.sorts.contains(meant.sort)) {
-                refuse(
-                        ANOTHER_SORT,
-                        reference.tag,
-                        "`" + tag + "` is " + article(meant.sort) + " ("
-                                + meant.tag.where().position() + "), and " + reference.due() + " is due here",
-                        "");
-            }
+            meant.computeIfAbsent(Map.entry(reference.sorts, reference.tag.characters()), key -> new ArrayList<>())
+                    .add(reference);
         }
+        meant.values().forEach(alike -> {
+            alike.sort(Comparator.comparing(reference -> reference.tag.where()));
+            resolve(alike.get(0))
+                    .map(finding -> alike.size() == 1 ? finding : finding.because(List.of(elsewhere(alike))))
+                    .ifPresent(findings::add);
+        });
+    }
+
+    private static String elsewhere(List<Meant> alike) {
+        int others = alike.size() - 1;
+        return "named as well at "
+                + alike.stream()
+                        .skip(1)
+                        .limit(others > MOST_PLACES + 1 ? MOST_PLACES : others)
+                        .map(reference -> reference.tag.where().position())
+                        .collect(Collectors.joining(", "))
+                + (others > MOST_PLACES + 1 ? " and " + (others - MOST_PLACES) + " more places" : "");
+    }
+
+    private Optional<Finding> resolve(Meant reference) {
+        String tag = reference.tag.value().orElse("");
+        Named meant = named.get(tag);
+        if (meant == null) {
+            List<String> ofSort = named.entrySet().stream()
+                    .filter(entry -> reference.sorts.contains(entry.getValue().sort))
+                    .map(Map.Entry::getKey)
+                    .toList();
+            if (ofSort.isEmpty()
+                    || refused.contains(tag)
+                    || reference.sorts.stream().anyMatch(nameless::contains)) {
+                // The thing it means may be one whose own tag was refused, and that was said there.
+                return Optional.empty();
+            }
+            return Optional.of(refused(
+                    UNKNOWN,
+                    reference.tag,
+                    "there is no " + reference.words() + " `" + tag + "`",
+                    "described in this cell: " + Nearest.listed(tag, ofSort)));
+        }
+        if (!reference.sorts.contains(meant.sort)) {
+            return Optional.of(refused(
+                    ANOTHER_SORT,
+                    reference.tag,
+                    "`" + tag + "` is " + article(meant.sort) + " ("
+                            + meant.tag.where().position() + "), and " + reference.due() + " is due here",
+                    ""));
+        }
+        return Optional.empty();
     }
 
     private static String article(String sort) {
@@ -189,6 +224,10 @@ final class Tags {
     }
 
     private void refuse(FindingId id, Stated<String> at, String sentence, String help) {
-        findings.add(Finding.refuses(id, at.characters(), at.where(), sentence, help));
+        findings.add(refused(id, at, sentence, help));
+    }
+
+    private static Finding refused(FindingId id, Stated<String> at, String sentence, String help) {
+        return Finding.refuses(id, at.characters(), at.where(), sentence, help);
     }
 }

@@ -64,6 +64,11 @@ public final class En574 {
         return type.startsWith("III");
     }
 
+    /** True when both actuators have to be let go before it can be worked again. */
+    public static boolean reinitiating(String type) {
+        return !type.equals("I");
+    }
+
     /** What a type does, in words. */
     public static String does(String type) {
         return switch (type) {

@@ -168,7 +168,8 @@ class HostileInputTest {
             BaseCell.change(folder, "safeguards.yaml", change, change.replaceAll("\\d+", "90"));
             String before = BaseCell.printed(BaseCell.check(folder));
             try (Stream<Path> files = Files.walk(folder)) {
-                for (Path file : files.filter(Files::isRegularFile).toList()) {
+                for (Path file : files.filter(path -> path.toString().matches(".*\\.(yaml|csv)"))
+                        .toList()) {
                     Files.writeString(file, "\uFEFF" + Files.readString(file).replace("\n", "\r\n"));
                 }
             }

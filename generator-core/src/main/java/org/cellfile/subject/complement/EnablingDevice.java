@@ -50,6 +50,11 @@ public record EnablingDevice(Stated<Quantity> positions, Stated<String> heldBy, 
     }
 
     @Override
+    public Set<String> features() {
+        return positions.characters().equals("3") ? Set.of("third-position") : Set.of();
+    }
+
+    @Override
     public Demands demands(String tag, Surroundings around) {
         Demands demands = new Demands(tag);
         around.robots()

@@ -3,6 +3,7 @@ package org.cellfile.subject.safeguard;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.cellfile.claim.Claim;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.quantity.Quantity;
@@ -30,6 +31,11 @@ public interface Device {
     /** Diameter of the test piece it has to detect; empty for what detects nobody. */
     default Optional<Quantity> testPiece() {
         return Optional.empty();
+    }
+
+    /** What it has beyond others of its kind and for which the kind's protocol knows a test, as the protocol names it. */
+    default Set<String> features() {
+        return Set.of();
     }
 
     /** Its places that have a distance of their own. */

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
@@ -65,6 +66,11 @@ public final class InterlockedDoor implements Kind {
             coding.ifPresent(known -> facts.add(known.fact()));
             locking.ifPresent(lock -> facts.add(lock.fact()));
             return facts;
+        }
+
+        @Override
+        public Set<String> features() {
+            return locking.isPresent() ? Set.of("guard-locking") : Set.of();
         }
 
         @Override

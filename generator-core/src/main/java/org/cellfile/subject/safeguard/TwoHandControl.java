@@ -5,7 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Relation;
 import org.cellfile.dossier.Block.Fact;
@@ -152,6 +154,18 @@ public final class TwoHandControl implements Kind {
                     "turn of " + one.turn.characters(),
                     "engages at " + one.points.characters() + " points of a turn and cannot stop within it")));
             return facts;
+        }
+
+        @Override
+        public Set<String> features() {
+            Set<String> features = new TreeSet<>();
+            if (type.value().filter(En574::reinitiating).isPresent()) {
+                features.add("re-initiation");
+            }
+            if (type.value().filter(En574::synchronous).isPresent()) {
+                features.add("synchronous");
+            }
+            return features;
         }
 
         @Override

@@ -4,15 +4,19 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import org.cellfile.dossier.Words;
+import org.cellfile.quantity.Interval;
 
 /**
  * What is tested of one kind of thing. It lies beside the words of the kind: {@code protocol.properties} tells the tests and what
  * is particular about each, {@code words_en.properties} how they are done.
  *
  * @param tests in the order they are done
+ * @param longest the longest interval that was published, or is common
+ * @param longestSource who says so, with its standing
  */
-public record Protocol(List<Test> tests) {
+public record Protocol(List<Test> tests, Interval longest, String longestSource) {
 
     /**
      * One test.
@@ -25,7 +29,9 @@ public record Protocol(List<Test> tests) {
      * @param alone true when everything else that could stop the machine has to be healthy, and the path that is no safety function
      *     neutralised
      * @param reading what is read off
-     * @param source of the test and of the intervals named in public
+     * @param onlyIn sort of mode to which it belongs; empty for any
+     * @param feature without which a thing has no such test; empty when every thing of the kind has it
+     * @param source of the test, and of intervals named in public beside the longest
      */
     public record Test(
             String id,
@@ -35,35 +41,75 @@ public record Protocol(List<Test> tests) {
             boolean everyMode,
             boolean alone,
             Reading reading,
+            Optional<String> onlyIn,
+            Optional<String> feature,
             String source,
             Words words) {
 
         /** How it is done on a thing. */
         public String how(Tested tested) {
-            return words.get(
-                    "test." + id + ".how",
-                    tested.testPiece().map(Object::toString).orElse("–"));
+            return how(tested.testPiece().map(Object::toString).orElse("–"));
+        }
+
+        /** How it is done with a test piece of that diameter. */
+        String how(String testPiece) {
+            return words.get("test." + id + ".how", testPiece);
         }
 
         /** What has to happen. */
         public String expected() {
             return words.get("test." + id + ".expected");
         }
+
+        /** What is particular about it, in words; empty when nothing is. */
+        String particulars() {
+            StringBuilder words = new StringBuilder(shift ? "each shift too" : "");
+            for (String more : List.of(
+                    everyMode ? "in each mode in which it acts" : "",
+                    onlyIn.map(sort -> "in " + sort.replace('-', ' ')).orElse(""),
+                    alone ? "alone" : "",
+                    reading == Reading.NONE ? "" : "read off: " + reading.words())) {
+                words.append(words.isEmpty() || more.isEmpty() ? "" : "; ").append(more);
+            }
+            return words.toString();
+        }
     }
 
     /** What is read off in a test. */
     public enum Reading {
-        NONE,
+        NONE("", ""),
         /** the diameter of the test piece used: that which the device has to detect */
-        TEST_PIECE,
+        TEST_PIECE("test-piece", "diameter of the test piece"),
         /** the speed of the tool centre point, at most that of the mode */
-        SPEED,
+        SPEED("speed", "speed of the tool centre point"),
         /** whether the machine moved, and it must not have */
-        STANDS,
+        STANDS("machine", "whether the machine stands"),
         /** whether the machine moved, and it must have */
-        MOVES,
+        MOVES("machine", "whether the machine moves"),
         /** the longest time between the two hands at which it started, at most that of the standard */
-        SYNCHRONISM;
+        SYNCHRONISM("hands-apart", "longest time between the hands");
+
+        private final String key;
+        private final String words;
+
+        Reading(String key, String words) {
+            this.key = key;
+            this.words = words;
+        }
+
+        /** Under which a result states it. */
+        String key() {
+            return key;
+        }
+
+        String words() {
+            return words;
+        }
+
+        /** True when an instrument is needed to read it. */
+        boolean measured() {
+            return this == SPEED || this == SYNCHRONISM;
+        }
 
         /** As the structure of a protocol writes it. */
         String word() {
@@ -71,13 +117,28 @@ public record Protocol(List<Test> tests) {
         }
     }
 
-    /** The protocol in a folder of the templates. */
+    private static final String LONGEST = "longest";
+
+    /** The protocol in a folder of the templates, with every test that a thing of the kind may have. */
     static Protocol in(String folder) {
         Words structure = Words.structure(folder, "protocol");
         Words words = Words.of(folder);
-        return new Protocol(Arrays.stream(structure.get("tests").split(" "))
-                .map(id -> test(id, structure, words))
-                .toList());
+        return new Protocol(
+                Arrays.stream(structure.get("tests").split(" "))
+                        .map(id -> test(id, structure, words))
+                        .toList(),
+                Interval.of(structure.get(LONGEST)).orElseThrow(),
+                structure.get(LONGEST + ".source"));
+    }
+
+    /** The same with the tests of a thing that has these features. */
+    Protocol with(Set<String> features) {
+        return new Protocol(
+                tests.stream()
+                        .filter(test -> test.feature().map(features::contains).orElse(true))
+                        .toList(),
+                longest,
+                longestSource);
     }
 
     private static Test test(String id, Words structure, Words words) {
@@ -93,8 +154,17 @@ public record Protocol(List<Test> tests) {
                         .filter(reading -> marks.contains("reads-" + reading.word()))
                         .findFirst()
                         .orElse(Reading.NONE),
+                rest(marks, "only-"),
+                rest(marks, "if-"),
                 structure.get(id + ".source"),
                 words);
+    }
+
+    private static Optional<String> rest(List<String> marks, String beginning) {
+        return marks.stream()
+                .filter(mark -> mark.startsWith(beginning))
+                .map(mark -> mark.substring(beginning.length()))
+                .findFirst();
     }
 
     /** The test with that id. */
