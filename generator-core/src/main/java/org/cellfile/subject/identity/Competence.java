@@ -27,12 +27,14 @@ public record Competence(
     private static final Set<String> SUBJECTS = Set.of(FUNCTION_TESTS, STOP_MEASUREMENT);
 
     static Competence read(Section section) {
-        return new Competence(
+        Competence competence = new Competence(
                 section.reference("person", Person.SORT),
                 section.word("for", SUBJECTS),
                 section.date("from"),
                 section.date("until"),
                 section.statement("proof"));
+        section.inOrder("from", competence.from, "until", competence.until);
+        return competence;
     }
 
     /** True when it is that person's, for that subject, on that day. Open where something could not be read. */

@@ -33,7 +33,7 @@ public record Bypass(
     public static final String SORT = "bypass";
 
     static Bypass read(Section section) {
-        return new Bypass(
+        Bypass bypass = new Bypass(
                 section.tag(SORT),
                 section.referencesIfStated("of", List.of(Safeguard.SORT, ComplementaryDevice.SORT)),
                 section.statement("what"),
@@ -42,8 +42,18 @@ public record Bypass(
                 section.date("from"),
                 section.date("until"),
                 section.statement("compensation"),
-                section.dateIfStated("ended"),
-                section.referenceIfStated("ended-by", Person.SORT));
+                section.has("ended-by") ? section.date("ended") : section.dateIfStated("ended"),
+                section.has("ended")
+                        ? section.reference("ended-by", Person.SORT)
+                        : section.referenceIfStated("ended-by", Person.SORT));
+        section.inOrder("from", bypass.from, "until", bypass.until);
+        section.inOrder("from", bypass.from, "ended", bypass.ended);
+        return bypass;
+    }
+
+    /** True while nobody has ended it. */
+    public boolean open() {
+        return ended.value().isEmpty();
     }
 
     /** True when it was in place on that day. */

@@ -15,6 +15,7 @@ import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
 import org.cellfile.subject.identity.Robot;
+import org.cellfile.subject.register.Configuration;
 import org.cellfile.subject.safeguard.Guarding;
 
 /**
@@ -49,7 +50,8 @@ public record AutomaticOperation(
     }
 
     /** The page as it is posted. */
-    public Sheet sheet(Identity identity, List<ZoneExtent> zones, List<Guarding> safeguards) {
+    public Sheet sheet(
+            Identity identity, List<ZoneExtent> zones, List<Guarding> safeguards, List<Configuration> configurations) {
         Words words = Words.of("sheets/" + ID);
         return new Sheet(
                 ID,
@@ -61,7 +63,7 @@ public record AutomaticOperation(
                         new Panel(Kind.INFORMATION, words.get("running"), false, running(words)),
                         new Panel(Kind.PROHIBITION, words.get("never"), false, never(words, identity)),
                         new Panel(Kind.EMERGENCY, words.get("emergency"), true, emergency(words, identity))),
-                foot(words, identity));
+                foot(words, identity, configurations));
     }
 
     private static List<String> hazards(List<ZoneExtent> zones) {
@@ -110,16 +112,25 @@ public record AutomaticOperation(
                         identity.facts().site().characters()));
     }
 
-    private List<Fact> foot(Words words, Identity identity) {
+    private List<Fact> foot(Words words, Identity identity, List<Configuration> configurations) {
         List<Fact> foot = new ArrayList<>();
         foot.add(
                 new Fact(words.get("foot-revision"), identity.facts().revision().characters()));
         foot.add(new Fact(words.get("foot-as-of"), identity.facts().asOf().characters()));
         foot.add(new Fact(words.get("foot-responsible"), identity.nameOf(responsible)));
-        for (Robot robot : identity.robots()) {
+        for (Configuration one : configurations) {
             foot.add(new Fact(
-                    words.get("foot-checksum", robot.tag().characters()),
-                    robot.controller().checksum().characters()));
+                    words.get("foot-configuration", one.thing()),
+                    one.installed().value().characters(),
+                    words.get("foot-shown", one.shownAt().characters())));
+        }
+        for (Robot robot : identity.robots()) {
+            String tag = robot.tag().characters();
+            if (configurations.stream().noneMatch(one -> one.isOf(tag))) {
+                foot.add(new Fact(
+                        words.get("foot-checksum", tag),
+                        robot.controller().checksum().characters()));
+            }
         }
         return foot;
     }
