@@ -52,13 +52,17 @@ public final class BarOpenBypass implements Check {
                     bypass.until().where(),
                     "the bypass `" + tag + "` was to be taken out by " + until
                             + ", which has passed since the day this description speaks of",
-                    TAKE_OUT + ", and describe the cell as it is now");
+                    TAKE_OUT + "; then describe the cell as it is now");
         }
         return Finding.barsRelease(
                 OPEN,
                 tag,
                 bypass.tag().where(),
-                "the bypass `" + tag + "` is in place, until " + until + " at the latest",
+                "the bypass `" + tag + "` is in place"
+                        + bypass.until()
+                                .value()
+                                .map(day -> ", until " + day + " at the latest")
+                                .orElse(""),
                 TAKE_OUT);
     }
 

@@ -18,6 +18,7 @@ public final class BarOpenPoint implements Check {
 
     @Override
     public List<Finding> check(Cell cell, Optional<LocalDate> today) {
+        Optional<LocalDate> day = today.or(() -> cell.identity().facts().asOf().value());
         List<Finding> findings = new ArrayList<>();
         for (OpenPoint point : cell.registers().openPoints()) {
             if (point.open() && point.barsRelease()) {
@@ -26,12 +27,21 @@ public final class BarOpenPoint implements Check {
                         ID,
                         tag,
                         point.tag().where(),
-                        "the open point `" + tag + "` has to be closed before the cell is released, by "
-                                + point.until().characters() + " at the latest: "
-                                + point.what().characters(),
+                        "the open point `" + tag + "` has to be closed before the cell is released"
+                                + point.until()
+                                        .value()
+                                        .map(until -> until(until, day))
+                                        .orElse("")
+                                + ": " + point.what().characters(),
                         "do what it says, and write down under `closed` and `closed-by` when and who saw it"));
             }
         }
         return findings;
+    }
+
+    private static String until(LocalDate until, Optional<LocalDate> day) {
+        return day.filter(until::isBefore).isPresent()
+                ? ", and should have been by " + until
+                : ", by " + until + " at the latest";
     }
 }

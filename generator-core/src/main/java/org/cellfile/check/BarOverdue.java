@@ -56,7 +56,7 @@ public final class BarOverdue implements Check {
                             OVERDUE,
                             about,
                             where,
-                            "overdue since " + together.on + ": " + what,
+                            "due by " + together.on + " and not done: " + what,
                             "have it done and state what was done; until then the cell is not to be released")
                     .because(listed(dues)));
         }
@@ -65,8 +65,8 @@ public final class BarOverdue implements Check {
                             OVERDUE_TODAY,
                             about,
                             where,
-                            "overdue since " + together.on + ", after the day this description speaks of, " + asOf
-                                    + ": " + what,
+                            "due by " + together.on + ", which has passed since the day this description speaks of, "
+                                    + asOf + ": " + what,
                             "have it done, and describe the cell as it is now")
                     .because(listed(dues)));
         }
@@ -79,7 +79,7 @@ public final class BarOverdue implements Check {
                                 SOON,
                                 about,
                                 where,
-                                "due on " + together.on + ", within " + ahead + ": " + what,
+                                "due by " + together.on + ", within " + ahead + ": " + what,
                                 "arrange for it now")
                         .because(listed(dues)));
     }

@@ -23,6 +23,12 @@ public final class RefuseDateBeforeBuilt implements Check {
         Stated<LocalDate> built = cell.identity().dates().built();
         List<Finding> findings = new ArrayList<>();
         built.value()
+                .filter(first -> cell.identity()
+                        .facts()
+                        .asOf()
+                        .value()
+                        .filter(first::isAfter)
+                        .isEmpty())
                 .ifPresent(first -> dates(cell).forEach((date, what) -> {
                     if (date.value().filter(first::isAfter).isPresent()) {
                         findings.add(Finding.refuses(

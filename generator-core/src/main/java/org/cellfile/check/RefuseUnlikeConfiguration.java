@@ -58,7 +58,10 @@ public final class RefuseUnlikeConfiguration implements Check {
                         NOT_EQUAL,
                         tag,
                         unlike.get(0).value().where(),
-                        "the configuration `" + tag + "` is not the same as tested, as installed and as posted",
+                        "the configuration `" + tag + "` is not the same as tested"
+                                + (configuration.posted().isPresent()
+                                        ? ", as installed and as posted"
+                                        : " and as installed"),
                         "read all of them again where `shown-at` says; if what is installed is not what was tested, find out who"
                                 + " changed what, and test the safeguards it touches")
                 .because(because));

@@ -305,20 +305,25 @@ public final class Section {
     }
 
     /**
-     * Refuses a date of this section that lies before another one it follows from. The same day is in order.
+     * The date of what follows. One that lies before what it follows is refused and then missing, so that nothing more rests on
+     * it; the same day is in order.
      *
      * @param first the key of what comes first
      * @param then the key of what follows
      */
-    public void inOrder(String first, Stated<LocalDate> before, String then, Stated<LocalDate> after) {
-        before.value()
-                .filter(day -> after.value().filter(day::isAfter).isPresent())
-                .ifPresent(day -> refuse(
-                        OUT_OF_ORDER,
-                        after.where(),
-                        "`" + then + "` of `" + label() + "` is dated " + after.characters() + ", before its `" + first
-                                + "`, " + day + " (" + before.where().position() + ")",
-                        "see in the record which of the two is written wrongly"));
+    public Stated<LocalDate> inOrder(String first, Stated<LocalDate> before, String then, Stated<LocalDate> after) {
+        Optional<LocalDate> later =
+                before.value().filter(day -> after.value().filter(day::isAfter).isPresent());
+        if (later.isEmpty()) {
+            return after;
+        }
+        refuse(
+                OUT_OF_ORDER,
+                after.where(),
+                "`" + then + "` of `" + label() + "` is dated " + after.characters() + ", before its `" + first + "`, "
+                        + later.get() + " (" + before.where().position() + ")",
+                "see in the record which of the two is written wrongly");
+        return new Missing<>(after.where(), then);
     }
 
     /** The tag of the thing this section describes. */

@@ -27,14 +27,13 @@ public record Competence(
     private static final Set<String> SUBJECTS = Set.of(FUNCTION_TESTS, STOP_MEASUREMENT);
 
     static Competence read(Section section) {
-        Competence competence = new Competence(
+        Stated<LocalDate> from = section.date("from");
+        return new Competence(
                 section.reference("person", Person.SORT),
                 section.word("for", SUBJECTS),
-                section.date("from"),
-                section.date("until"),
+                from,
+                section.inOrder("from", from, "until", section.date("until")),
                 section.statement("proof"));
-        section.inOrder("from", competence.from, "until", competence.until);
-        return competence;
     }
 
     /** True when it is that person's, for that subject, on that day. Open where something could not be read. */

@@ -32,10 +32,11 @@ public record Instrument(
      */
     public record Calibration(Stated<String> certificate, Stated<LocalDate> calibrated, Stated<LocalDate> due) {
         static Calibration read(Section section) {
-            Calibration calibration = new Calibration(
-                    section.text("certificate"), section.date("calibrated"), section.date("calibration-due"));
-            section.inOrder("calibrated", calibration.calibrated, "calibration-due", calibration.due);
-            return calibration;
+            Stated<LocalDate> calibrated = section.date("calibrated");
+            return new Calibration(
+                    section.text("certificate"),
+                    calibrated,
+                    section.inOrder("calibrated", calibrated, "calibration-due", section.date("calibration-due")));
         }
 
         /** True when it held on that day. Open where a date could not be read. */

@@ -33,27 +33,29 @@ public record Bypass(
     public static final String SORT = "bypass";
 
     static Bypass read(Section section) {
-        Bypass bypass = new Bypass(
+        Stated<LocalDate> from = section.date("from");
+        return new Bypass(
                 section.tag(SORT),
                 section.referencesIfStated("of", List.of(Safeguard.SORT, ComplementaryDevice.SORT)),
                 section.statement("what"),
                 section.statement("why"),
                 section.reference("by", Person.SORT),
-                section.date("from"),
-                section.date("until"),
+                from,
+                section.inOrder("from", from, "until", section.date("until")),
                 section.statement("compensation"),
-                section.has("ended-by") ? section.date("ended") : section.dateIfStated("ended"),
+                section.inOrder(
+                        "from",
+                        from,
+                        "ended",
+                        section.has("ended-by") ? section.date("ended") : section.dateIfStated("ended")),
                 section.has("ended")
                         ? section.reference("ended-by", Person.SORT)
                         : section.referenceIfStated("ended-by", Person.SORT));
-        section.inOrder("from", bypass.from, "until", bypass.until);
-        section.inOrder("from", bypass.from, "ended", bypass.ended);
-        return bypass;
     }
 
     /** True while nobody has ended it. */
     public boolean open() {
-        return ended.value().isEmpty();
+        return ended.value().isEmpty() && endedBy.value().isEmpty();
     }
 
     /** True when it was in place on that day. */

@@ -28,25 +28,27 @@ public record OpenPoint(
     public static final String SORT = "open point";
 
     static OpenPoint read(Section section) {
-        OpenPoint point = new OpenPoint(
+        Stated<LocalDate> since = section.date("since");
+        return new OpenPoint(
                 section.tag(SORT),
                 section.statement("what"),
                 section.reference("owner", Person.SORT),
-                section.date("since"),
-                section.date("until"),
+                since,
+                section.inOrder("since", since, "until", section.date("until")),
                 section.word("before-release", Set.of("yes", "no")),
-                section.has("closed-by") ? section.date("closed") : section.dateIfStated("closed"),
+                section.inOrder(
+                        "since",
+                        since,
+                        "closed",
+                        section.has("closed-by") ? section.date("closed") : section.dateIfStated("closed")),
                 section.has("closed")
                         ? section.reference("closed-by", Person.SORT)
                         : section.referenceIfStated("closed-by", Person.SORT));
-        section.inOrder("since", point.since, "until", point.until);
-        section.inOrder("since", point.since, "closed", point.closed);
-        return point;
     }
 
     /** True while nobody has closed it. */
     public boolean open() {
-        return closed.value().isEmpty();
+        return closed.value().isEmpty() && closedBy.value().isEmpty();
     }
 
     /** True when the cell must not be released while it is open. */
