@@ -31,14 +31,12 @@ public final class RegisterChapters {
                                 + " be another than the one on its screen: compare the one named here, character by character."));
         blocks.add(listed(
                 "configuration",
-                "Configurations, as tested, as installed and as posted",
+                "Which value is meant",
                 List.of(
-                        Column.text("Tag", 4),
-                        Column.text("Of", 4),
-                        Column.text("What and where it is shown", 6),
-                        Column.text("As tested", 5),
-                        Column.text("As installed", 5),
-                        Column.text("As posted", 5)),
+                        Column.text("Tag", 5),
+                        Column.text("Of", 5),
+                        Column.text("What", 7),
+                        Column.text("Shown at", 7)),
                 registers.configurations(),
                 one -> List.of(
                         one.tag().characters(),
@@ -46,15 +44,38 @@ public final class RegisterChapters {
                                 .value()
                                 .flatMap(of -> one.device().value().map(device -> of + ", " + device))
                                 .orElse(one.thing()),
-                        one.what().characters() + "; shown at " + one.shownAt().characters(),
-                        displayed(one.tested(), identity),
-                        displayed(one.installed(), identity),
-                        one.posted().map(posted -> displayed(posted, identity)).orElse("not posted yet"))));
+                        one.what().characters(),
+                        one.shownAt().characters())));
+        if (!registers.configurations().isEmpty()) {
+            blocks.add(values(registers, identity));
+        }
         return new Chapter("configurations", "Configuration identity", blocks);
     }
 
-    private static String displayed(Displayed one, Identity identity) {
-        return one.value().characters() + ", " + one.on().characters() + ", " + identity.nameOf(one.by());
+    private static Table values(Registers registers, Identity identity) {
+        List<List<String>> rows = new ArrayList<>();
+        for (Configuration one : registers.configurations()) {
+            for (Displayed displayed : one.displayed()) {
+                rows.add(List.of(
+                        one.tag().characters(),
+                        "as " + displayed.state(),
+                        displayed.value().characters(),
+                        displayed.on().characters(),
+                        identity.nameOf(displayed.by())));
+            }
+            if (one.posted().isEmpty()) {
+                rows.add(List.of(one.tag().characters(), "as posted", "not posted yet", "–", "–"));
+            }
+        }
+        return new Table(
+                "The values that were read",
+                List.of(
+                        Column.text("Tag", 6),
+                        Column.text("State", 4),
+                        Column.text("Value", 5),
+                        Column.text("Read on", 4),
+                        Column.text("By", 5)),
+                rows);
     }
 
     /**
@@ -127,7 +148,7 @@ public final class RegisterChapters {
                 List.of(
                         Column.text("Tag", 4),
                         Column.text("Fits", 5),
-                        Column.figures("Number", 2),
+                        Column.figures("Count", 2),
                         Column.text("Locked at", 7),
                         Column.text("Held by", 4)),
                 registers.spareActuators(),

@@ -1,7 +1,9 @@
 package org.cellfile.subject.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Sheet;
@@ -118,12 +120,14 @@ public record AutomaticOperation(
                 new Fact(words.get("foot-revision"), identity.facts().revision().characters()));
         foot.add(new Fact(words.get("foot-as-of"), identity.facts().asOf().characters()));
         foot.add(new Fact(words.get("foot-responsible"), identity.nameOf(responsible)));
-        for (Configuration one : configurations) {
-            foot.add(new Fact(
-                    words.get("foot-configuration", one.thing()),
-                    one.installed().value().characters(),
-                    words.get("foot-shown", one.shownAt().characters())));
-        }
+        shownAlike(configurations)
+                .forEach((shownAt, alike) -> foot.add(new Fact(
+                        words.get("foot-configuration"),
+                        alike.stream()
+                                .map(one -> one.thing() + " "
+                                        + one.installed().value().characters())
+                                .collect(Collectors.joining(", ")),
+                        words.get("foot-shown", shownAt))));
         for (Robot robot : identity.robots()) {
             String tag = robot.tag().characters();
             if (configurations.stream().noneMatch(one -> one.isOf(tag))) {
@@ -133,6 +137,13 @@ public record AutomaticOperation(
             }
         }
         return foot;
+    }
+
+    /** Those shown at the same place of each device stand on one line, so that a cell with many of them keeps to its page. */
+    private static Map<String, List<Configuration>> shownAlike(List<Configuration> configurations) {
+        return configurations.stream()
+                .collect(Collectors.groupingBy(
+                        one -> one.shownAt().characters(), LinkedHashMap::new, Collectors.toList()));
     }
 
     private static List<String> texts(List<Stated<String>> stated) {
