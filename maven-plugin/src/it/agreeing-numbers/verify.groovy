@@ -1,5 +1,6 @@
 def set = new File(basedir, 'target/cellfile/agreeing-numbers')
 assert new File(set, 'agreeing-numbers-safety-file.pdf').length() > 20000
+assert new File(set, 'agreeing-numbers-due-dates.ics').getText('UTF-8').startsWith('BEGIN:VCALENDAR\r\n')
 assert new File(set, 'sheets/automatic-operation.pdf').length() > 5000
 def log = new File(basedir, 'build.log').getText('UTF-8')
 assert log.contains('every recomputed value agrees with the recorded one')

@@ -36,6 +36,7 @@ import org.cellfile.subject.complement.Complement;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.Surroundings;
 import org.cellfile.subject.due.Due;
+import org.cellfile.subject.due.Proofs;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
@@ -355,8 +356,26 @@ public record Cell(
     public List<Due> dues() {
         List<Due> dues = new ArrayList<>(verification.dues());
         stops.forEach(stop -> stop.due().ifPresent(dues::add));
+        dues.addAll(Proofs.dues(
+                identity, instrumentsUsed().stream().map(Stated::characters).collect(Collectors.toSet())));
+        dues.addAll(Deviations.dues(deviations));
+        dues.addAll(registers.dues(identity));
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
+    }
+
+    /** The instruments of all measurements, where the measurements name them. */
+    public List<Stated<String>> instrumentsUsed() {
+        List<Stated<String>> used = new ArrayList<>();
+        clearances.forEach(gap -> used.add(gap.clearance().instrument()));
+        safeguards.forEach(
+                guarding -> guarding.safeguard().measured().forEach(measured -> used.add(measured.instrument())));
+        stops.forEach(stop -> {
+            used.add(stop.test().instrument());
+            stop.test().history().forEach(earlier -> used.add(earlier.instrument()));
+        });
+        verification.rounds().forEach(round -> used.add(round.instrument()));
+        return used;
     }
 
     /** Where a sheet is described, or the cell when it is about none. */

@@ -19,16 +19,20 @@ import org.cellfile.dossier.Block.Tone;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
+import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Stated;
 import org.cellfile.standard.Edition;
 import org.cellfile.subject.clearance.ClearanceChapter;
 import org.cellfile.subject.complement.Complement;
 import org.cellfile.subject.complement.ComplementChapter;
+import org.cellfile.subject.due.DueChapter;
 import org.cellfile.subject.hazard.HazardChapter;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.IdentityChapter;
 import org.cellfile.subject.mode.ModeChapter;
+import org.cellfile.subject.register.RegisterChapters;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.MarginsChapter;
@@ -52,15 +56,36 @@ public final class Composition {
         return new Dossier(
                 IdentityChapter.label(identity.facts()),
                 chapters(cell),
-                List.of(cell.automaticOperation().sheet(identity, cell.zones(), cell.safeguards())),
+                List.of(cell.automaticOperation()
+                        .sheet(
+                                identity,
+                                cell.zones(),
+                                cell.safeguards(),
+                                cell.registers().configurations())),
                 List.of(),
-                List.of(),
+                due(cell),
                 cell.derived().values().stream()
                         .map(derived -> new Dossier.Value(
                                 derived.tag(),
                                 derived.rounded().map(Quantity::toString).orElse(""),
                                 derived.unrounded().map(Quantity::toString).orElse("")))
                         .toList());
+    }
+
+    private static List<Dossier.Due> due(Cell cell) {
+        Stated<Interval> ahead = cell.identity().dates().warnAhead();
+        return cell.dues().stream()
+                .map(due -> new Dossier.Due(
+                        due.on().toString(),
+                        ahead.value()
+                                .map(interval -> interval.before(due.on()))
+                                .orElse(due.on())
+                                .toString(),
+                        due.tag(),
+                        due.what(),
+                        due.source()))
+                .distinct()
+                .toList();
     }
 
     private static List<Chapter> chapters(Cell cell) {
@@ -85,6 +110,10 @@ public final class Composition {
                 cell.complementary().stream().map(Complement::device).toList()));
         chapters.add(VerificationChapter.chapter(cell.verification()));
         chapters.add(StoppingChapter.chapter(cell.trends(), identity));
+        chapters.add(RegisterChapters.configurations(cell.registers(), identity));
+        chapters.add(RegisterChapters.registers(
+                cell.registers(), ComplementChapter.emergencyStops(cell.complementary()), identity));
+        identity.facts().asOf().value().ifPresent(asOf -> chapters.add(DueChapter.chapter(cell.dues(), asOf)));
         chapters.add(Deviations.chapter(cell.deviations()));
         chapters.add(register(cell));
         chapters.add(notCovered());

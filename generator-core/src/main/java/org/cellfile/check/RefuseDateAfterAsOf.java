@@ -53,6 +53,16 @@ public final class RefuseDateAfterAsOf implements Check {
                 .copyValues()
                 .forEach(copy ->
                         dates.put(copy.on(), "the reading of `" + copy.value().characters() + "` in a copy"));
+        dates.put(cell.identity().dates().built(), "the building of the cell");
+        cell.identity()
+                .instruments()
+                .forEach(instrument -> instrument
+                        .calibrations()
+                        .forEach(calibration -> dates.put(
+                                calibration.calibrated(),
+                                "a calibration of `" + instrument.tag().characters() + "`")));
+        cell.registers().dates().forEach(dates::put);
+        cell.registers().otherDates().forEach(dates::put);
         cell.zones()
                 .forEach(zone -> zone.zone()
                         .limitation()

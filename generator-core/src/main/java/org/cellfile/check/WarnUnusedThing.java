@@ -23,22 +23,9 @@ public final class WarnUnusedThing implements Check {
     public List<Finding> check(Cell cell, Optional<LocalDate> today) {
         Set<String> used = new HashSet<>();
         cell.zones().forEach(zone -> used.add(zone.zone().overrun().characters()));
-        cell.clearances().forEach(gap -> used.add(gap.clearance().instrument().characters()));
-        cell.safeguards().forEach(guarding -> {
-            guarding.safeguard().stopTests().forEach(test -> used.add(test.characters()));
-            guarding.safeguard()
-                    .measured()
-                    .forEach(measured -> used.add(measured.instrument().characters()));
-        });
-        cell.stops().forEach(stop -> {
-            used.add(stop.test().instrument().characters());
-            stop.test()
-                    .history()
-                    .forEach(earlier -> used.add(earlier.instrument().characters()));
-        });
-        cell.verification()
-                .rounds()
-                .forEach(round -> used.add(round.instrument().characters()));
+        cell.safeguards()
+                .forEach(guarding -> guarding.safeguard().stopTests().forEach(test -> used.add(test.characters())));
+        cell.instrumentsUsed().forEach(instrument -> used.add(instrument.characters()));
         List<Finding> findings = new ArrayList<>();
         for (StopEvidence stop : cell.stops()) {
             if (stop.test().tag().value().isPresent() && !used.contains(stop.tag())) {

@@ -16,11 +16,12 @@ public record Dossier(
      * Something that falls due.
      *
      * @param on the last day on which what is there still holds, as in 2026-03-31
+     * @param ahead the day from which that is pointed out
      * @param tag of the thing concerned
      * @param what is to be done by then
      * @param source who asks for it
      */
-    public record Due(String on, String tag, String what, String source) {}
+    public record Due(String on, String ahead, String tag, String what, String source) {}
 
     /**
      * One derived value as printed.

@@ -14,6 +14,8 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
@@ -39,10 +41,15 @@ public final class Section {
     static final FindingId SAYS_NOTHING = new FindingId("read.says-nothing");
     static final FindingId NOT_A_DATE = new FindingId("read.not-a-date");
     static final FindingId NOT_AN_INTERVAL = new FindingId("read.not-an-interval");
+    static final FindingId OUT_OF_ORDER = new FindingId("date.out-of-order");
+    static final FindingId NOT_ONE_LINE = new FindingId("read.not-one-line");
     static final FindingId UNKNOWN_WORD = new FindingId("read.unknown-word");
 
     /** What people write to fill a line in, letters only: n/a, N.A. and na are the same. */
     private static final Set<String> EMPTY_WORDS = Set.of("no", "none", "na", "tbd", "todo", "yes", "ok");
+
+    /** What would end a line, or steer a device, in the files written; a tab is set as a space. */
+    private static final Pattern NOT_TEXT = Pattern.compile("[\\p{Cc}\\u2028\\u2029&&[^\\t]]");
 
     private final String name;
     private final Span where;
@@ -297,6 +304,28 @@ public final class Section {
         }
     }
 
+    /**
+     * The date of what follows. One that lies before what it follows is refused and then missing, so that nothing more rests on
+     * it; the same day is in order.
+     *
+     * @param first the key of what comes first
+     * @param then the key of what follows
+     */
+    public Stated<LocalDate> inOrder(String first, Stated<LocalDate> before, String then, Stated<LocalDate> after) {
+        Optional<LocalDate> later =
+                before.value().filter(day -> after.value().filter(day::isAfter).isPresent());
+        if (later.isEmpty()) {
+            return after;
+        }
+        refuse(
+                OUT_OF_ORDER,
+                after.where(),
+                "`" + then + "` of `" + label() + "` is dated " + after.characters() + ", before its `" + first + "`, "
+                        + later.get() + " (" + before.where().position() + ")",
+                "see in the record which of the two is written wrongly");
+        return new Missing<>(after.where(), then);
+    }
+
     /** The tag of the thing this section describes. */
     public Stated<String> tag(String sort) {
         Stated<String> tag = text("tag");
@@ -522,11 +551,30 @@ public final class Section {
 
     private Optional<Stated<String>> scalar(String key, Node node) {
         if (node instanceof Node.Scalar scalar) {
-            return Optional.of(new Written<>(
-                    scalar.text().strip(), scalar.where(), scalar.text().strip()));
+            String text = scalar.text().strip();
+            Matcher strange = NOT_TEXT.matcher(text);
+            if (strange.find()) {
+                notOneLine(key, scalar.where(), strange.group().codePointAt(0));
+                return Optional.empty();
+            }
+            return Optional.of(new Written<>(text, scalar.where(), text));
         }
         wrongSort(key, node, "a single value");
         return Optional.empty();
+    }
+
+    /** Such a text would come out as several lines, in a calendar as entries nobody stated. */
+    private void notOneLine(String key, Span at, int character) {
+        boolean ends = character == '\n' || character == '\r' || character == 0x2028 || character == 0x2029;
+        refuse(
+                NOT_ONE_LINE,
+                at,
+                "`" + key + "` holds "
+                        + (ends
+                                ? "a line break"
+                                : "a character that is no text, U+" + String.format(Locale.ROOT, "%04X", character)),
+                "write it as one run of text; `>-` after the key lets it go on over several lines of the file, without an"
+                        + " empty one between them");
     }
 
     private void wrongSort(String key, Node node, String due) {

@@ -12,6 +12,7 @@ import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
+import org.cellfile.render.calendar.DueCalendar;
 import org.cellfile.render.layout.Markup;
 import org.cellfile.render.pdf.Embedded;
 import org.cellfile.render.pdf.Imprint;
@@ -22,7 +23,7 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.verdict.Printable;
 
-/** Lays out the safety file and the posted sheets. */
+/** Lays out the safety file, the posted sheets and the calendar of what falls due. */
 public final class Renderer {
 
     /** A posted sheet has more text than its page takes. */
@@ -62,6 +63,9 @@ public final class Renderer {
             files.put(
                     dossier.label().cellId() + "-safety-file.pdf",
                     file.pdf(imprint(markup, markup.safetyFileTitle(), dossier.label()), embedded(attachments)));
+        }
+        if (!dossier.due().isEmpty()) {
+            files.put(dossier.label().cellId() + "-due-dates.ics", DueCalendar.bytes(printable));
         }
         return new Rendering.Pages(files);
     }

@@ -10,7 +10,7 @@ public sealed interface Rendering {
     /**
      * Everything was laid out; nothing has been written.
      *
-     * @param files the bytes of each PDF by its path in the output folder
+     * @param files the bytes of each file by its path in the output folder
      */
     record Pages(SortedMap<String, byte[]> files) implements Rendering {}
 

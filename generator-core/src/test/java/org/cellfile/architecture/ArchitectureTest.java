@@ -103,6 +103,9 @@ class ArchitectureTest {
                             "org.apache.fontbox..",
                             "org.apache.xmpbox..",
                             "com.openhtmltopdf.."))
+            .and(only("org.cellfile.render.calendar..")
+                    .dependOnClassesThat()
+                    .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie.."))
             .and(only("org.cellfile.cli..").dependOnClassesThat().resideInAPackage("picocli.."))
             .and(only("org.cellfile.dossier..", "org.cellfile.finding..")
                     .dependOnClassesThat()

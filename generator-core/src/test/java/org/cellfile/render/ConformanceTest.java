@@ -50,8 +50,10 @@ class ConformanceTest {
                 .generate(FolderWorld.of(Path.of("..", "examples", example, "src", "main", "cell")))
                 .files()
                 .orElseThrow();
-        assertThat(pages).containsOnlyKeys(example + "-safety-file.pdf", "sheets/automatic-operation.pdf");
-        for (byte[] page : pages.values()) {
+        assertThat(pages)
+                .containsOnlyKeys(
+                        example + "-due-dates.ics", example + "-safety-file.pdf", "sheets/automatic-operation.pdf");
+        for (byte[] page : RenderedFileTest.printed(pages).values()) {
             assertConforms(page, PDFAFlavour.PDFA_3_A);
             assertConforms(page, PDFAFlavour.PDFUA_1);
         }

@@ -30,6 +30,8 @@ final class ExampleDossier {
     private String page = "A4";
     private boolean draft = true;
     private final List<Chapter> more = new ArrayList<>();
+    private final List<Dossier.Due> due = new ArrayList<>(List.of(
+            new Dossier.Due("2025-04-30", "2025-03-31", "tape", "calibrate again: steel tape", "certificate 17")));
     private final List<Sheet> sheets = new ArrayList<>(List.of(operatorSheet()));
 
     ExampleDossier letter() {
@@ -49,6 +51,11 @@ final class ExampleDossier {
 
     ExampleDossier with(Sheet sheet) {
         sheets.add(sheet);
+        return this;
+    }
+
+    ExampleDossier with(Dossier.Due more) {
+        due.add(more);
         return this;
     }
 
@@ -74,7 +81,7 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        Dossier dossier = new Dossier(label(page), chapters, sheets, List.of(), List.of(), List.of());
+        Dossier dossier = new Dossier(label(page), chapters, sheets, List.of(), due, List.of());
         return (Printable) Decision.decide(draft ? missing(9) : List.of(), List.of(), () -> dossier);
     }
 

@@ -14,6 +14,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.SortedMap;
 import java.util.TimeZone;
+import java.util.TreeMap;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -53,6 +54,13 @@ class RenderedFileTest {
         return ((Rendering.Pages) rendering).files();
     }
 
+    /** Without the calendar. */
+    static SortedMap<String, byte[]> printed(SortedMap<String, byte[]> files) {
+        SortedMap<String, byte[]> printed = new TreeMap<>(files);
+        printed.keySet().removeIf(path -> !path.endsWith(".pdf"));
+        return printed;
+    }
+
     private static PDDocument open(SortedMap<String, byte[]> files, String path) throws IOException {
         return Loader.loadPDF(files.get(path));
     }
@@ -69,8 +77,8 @@ class RenderedFileTest {
     }
 
     @Test
-    void there_is_one_file_for_the_cell_and_one_for_each_sheet() {
-        assertThat(DRAFT.keySet()).containsExactly(FILE, "sheets/operator.pdf");
+    void there_is_one_file_for_the_cell_one_for_its_dates_and_one_for_each_sheet() {
+        assertThat(DRAFT.keySet()).containsExactly("north-3-due-dates.ics", FILE, "sheets/operator.pdf");
     }
 
     @Test
@@ -87,7 +95,7 @@ class RenderedFileTest {
 
     @Test
     void a_releasable_file_and_its_sheet_carry_no_draft_mark_on_any_page() throws IOException {
-        SortedMap<String, byte[]> files = files(new ExampleDossier().releasable());
+        SortedMap<String, byte[]> files = printed(files(new ExampleDossier().releasable()));
         for (String path : files.keySet()) {
             try (PDDocument file = open(files, path)) {
                 assertThat(pages(file)).allSatisfy(page -> assertThat(page).doesNotContain("DRAFT"));
@@ -233,7 +241,7 @@ class RenderedFileTest {
 
     @Test
     void the_page_is_a4_or_letter_as_the_label_says() throws IOException {
-        SortedMap<String, byte[]> letter = files(new ExampleDossier().letter());
+        SortedMap<String, byte[]> letter = printed(files(new ExampleDossier().letter()));
         for (String path : letter.keySet()) {
             try (PDDocument file = open(letter, path);
                     PDDocument metric = open(DRAFT, path)) {

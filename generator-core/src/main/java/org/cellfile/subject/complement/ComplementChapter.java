@@ -56,6 +56,35 @@ public final class ComplementChapter {
                         .toList());
     }
 
+    /** Where the emergency stops are. */
+    public static Block emergencyStops(List<Complement> devices) {
+        List<List<String>> rows = devices.stream()
+                .map(Complement::device)
+                .filter(device -> device.sort() instanceof EmergencyStop)
+                .map(device -> row(device, (EmergencyStop) device.sort()))
+                .toList();
+        return rows.isEmpty()
+                ? new Paragraph("No emergency stop is listed.")
+                : new Table(
+                        "Where the emergency stops are",
+                        List.of(
+                                Column.text("Tag", 4),
+                                Column.text("Position", 7),
+                                Column.text("Mounted", 3),
+                                Column.figures("Height", 3),
+                                Column.text("Serves", 6)),
+                        rows);
+    }
+
+    private static List<String> row(ComplementaryDevice device, EmergencyStop stop) {
+        return List.of(
+                device.tag().characters(),
+                device.position().characters(),
+                stop.mounted().characters(),
+                stop.heightWords(),
+                stop.serves().characters());
+    }
+
     private static String brief(Fact fact) {
         String brief = fact.label() + " " + fact.value();
         return fact.remark().isEmpty() ? brief : brief + ", " + fact.remark();

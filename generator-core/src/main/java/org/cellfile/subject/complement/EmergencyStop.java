@@ -90,6 +90,11 @@ public record EmergencyStop(
         return mounted.characters().equals("hand-held");
     }
 
+    /** Its height as stated; a word for one that has none. */
+    String heightWords() {
+        return fixed.map(one -> one.height.characters()).orElse("carried");
+    }
+
     @Override
     public String id() {
         return "emergency-stop";

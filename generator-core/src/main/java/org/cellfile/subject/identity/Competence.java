@@ -27,11 +27,12 @@ public record Competence(
     private static final Set<String> SUBJECTS = Set.of(FUNCTION_TESTS, STOP_MEASUREMENT);
 
     static Competence read(Section section) {
+        Stated<LocalDate> from = section.date("from");
         return new Competence(
                 section.reference("person", Person.SORT),
                 section.word("for", SUBJECTS),
-                section.date("from"),
-                section.date("until"),
+                from,
+                section.inOrder("from", from, "until", section.date("until")),
                 section.statement("proof"));
     }
 

@@ -32,8 +32,11 @@ public record Instrument(
      */
     public record Calibration(Stated<String> certificate, Stated<LocalDate> calibrated, Stated<LocalDate> due) {
         static Calibration read(Section section) {
+            Stated<LocalDate> calibrated = section.date("calibrated");
             return new Calibration(
-                    section.text("certificate"), section.date("calibrated"), section.date("calibration-due"));
+                    section.text("certificate"),
+                    calibrated,
+                    section.inOrder("calibrated", calibrated, "calibration-due", section.date("calibration-due")));
         }
 
         /** True when it held on that day. Open where a date could not be read. */
@@ -53,13 +56,18 @@ public record Instrument(
     public static final FindingId NOT_CALIBRATED = new FindingId("instrument.not-calibrated");
 
     static Instrument read(Section section) {
-        return new Instrument(
+        Instrument instrument = new Instrument(
                 section.tag(SORT),
                 section.text("name"),
                 section.text("serial"),
                 section.anyQuantity("resolution"),
                 Calibration.read(section),
                 Section.each(section.listIfStated("earlier-calibrations"), Calibration::read));
+        for (Calibration earlier : instrument.earlier) {
+            section.inOrder(
+                    "earlier-calibrations", earlier.calibrated, "calibrated", instrument.calibration.calibrated);
+        }
+        return instrument;
     }
 
     /** Every calibration, the latest first. */

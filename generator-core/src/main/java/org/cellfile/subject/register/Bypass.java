@@ -33,17 +33,29 @@ public record Bypass(
     public static final String SORT = "bypass";
 
     static Bypass read(Section section) {
+        Stated<LocalDate> from = section.date("from");
         return new Bypass(
                 section.tag(SORT),
                 section.referencesIfStated("of", List.of(Safeguard.SORT, ComplementaryDevice.SORT)),
                 section.statement("what"),
                 section.statement("why"),
                 section.reference("by", Person.SORT),
-                section.date("from"),
-                section.date("until"),
+                from,
+                section.inOrder("from", from, "until", section.date("until")),
                 section.statement("compensation"),
-                section.dateIfStated("ended"),
-                section.referenceIfStated("ended-by", Person.SORT));
+                section.inOrder(
+                        "from",
+                        from,
+                        "ended",
+                        section.has("ended-by") ? section.date("ended") : section.dateIfStated("ended")),
+                section.has("ended")
+                        ? section.reference("ended-by", Person.SORT)
+                        : section.referenceIfStated("ended-by", Person.SORT));
+    }
+
+    /** True while nobody has ended it. */
+    public boolean open() {
+        return ended.value().isEmpty() && endedBy.value().isEmpty();
     }
 
     /** True when it was in place on that day. */

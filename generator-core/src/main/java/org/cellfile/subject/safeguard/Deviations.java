@@ -14,6 +14,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.due.Due;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
 
@@ -63,6 +64,18 @@ public final class Deviations {
             }
         }
         return List.copyOf(deviations);
+    }
+
+    /** Their ends. */
+    public static List<Due> dues(List<Deviation> deviations) {
+        return deviations.stream()
+                .map(deviation -> new Due(
+                        deviation.until(),
+                        deviation.tag(),
+                        "put " + deviation.of() + " right: the deviation ends",
+                        "deviation, answered for by " + deviation.responsible(),
+                        deviation.where()))
+                .toList();
     }
 
     /** The boxes of those about the thing of a tag, to stand beside it. */

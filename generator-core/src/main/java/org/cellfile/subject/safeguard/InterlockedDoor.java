@@ -40,6 +40,12 @@ public final class InterlockedDoor implements Kind {
         return true;
     }
 
+    /** Coded or not: a code makes a second actuator hard to find, and a spare one is that second. */
+    @Override
+    public boolean hasActuator() {
+        return true;
+    }
+
     @Override
     public Device read(Section section, String tag) {
         return new Door(

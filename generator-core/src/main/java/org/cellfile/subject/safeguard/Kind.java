@@ -19,6 +19,16 @@ public interface Kind {
         return false;
     }
 
+    /** True when an actuator works it, so that a spare one defeats it. */
+    default boolean hasActuator() {
+        return false;
+    }
+
+    /** True when what it does is set in a configuration that can be changed unseen. */
+    default boolean configured() {
+        return false;
+    }
+
     /** True when it protects only the person who works it, and nobody else. */
     default boolean protectsOnlyItsUser() {
         return false;

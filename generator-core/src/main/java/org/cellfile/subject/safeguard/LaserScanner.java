@@ -35,6 +35,12 @@ public final class LaserScanner implements Kind {
         return true;
     }
 
+    /** Its fields. */
+    @Override
+    public boolean configured() {
+        return true;
+    }
+
     @Override
     public Device read(Section section, String tag) {
         Stated<String> field = section.wordIfStated("field", Set.of("parallel", "vertical"));

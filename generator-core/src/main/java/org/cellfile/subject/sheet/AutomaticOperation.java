@@ -1,7 +1,9 @@
 package org.cellfile.subject.sheet;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.Collectors;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Sheet;
@@ -15,6 +17,7 @@ import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
 import org.cellfile.subject.identity.Robot;
+import org.cellfile.subject.register.Configuration;
 import org.cellfile.subject.safeguard.Guarding;
 
 /**
@@ -49,7 +52,8 @@ public record AutomaticOperation(
     }
 
     /** The page as it is posted. */
-    public Sheet sheet(Identity identity, List<ZoneExtent> zones, List<Guarding> safeguards) {
+    public Sheet sheet(
+            Identity identity, List<ZoneExtent> zones, List<Guarding> safeguards, List<Configuration> configurations) {
         Words words = Words.of("sheets/" + ID);
         return new Sheet(
                 ID,
@@ -61,7 +65,7 @@ public record AutomaticOperation(
                         new Panel(Kind.INFORMATION, words.get("running"), false, running(words)),
                         new Panel(Kind.PROHIBITION, words.get("never"), false, never(words, identity)),
                         new Panel(Kind.EMERGENCY, words.get("emergency"), true, emergency(words, identity))),
-                foot(words, identity));
+                foot(words, identity, configurations));
     }
 
     private static List<String> hazards(List<ZoneExtent> zones) {
@@ -110,18 +114,36 @@ public record AutomaticOperation(
                         identity.facts().site().characters()));
     }
 
-    private List<Fact> foot(Words words, Identity identity) {
+    private List<Fact> foot(Words words, Identity identity, List<Configuration> configurations) {
         List<Fact> foot = new ArrayList<>();
         foot.add(
                 new Fact(words.get("foot-revision"), identity.facts().revision().characters()));
         foot.add(new Fact(words.get("foot-as-of"), identity.facts().asOf().characters()));
         foot.add(new Fact(words.get("foot-responsible"), identity.nameOf(responsible)));
+        shownAlike(configurations)
+                .forEach((shownAt, alike) -> foot.add(new Fact(
+                        words.get("foot-configuration"),
+                        alike.stream()
+                                .map(one -> one.thing() + " "
+                                        + one.installed().value().characters())
+                                .collect(Collectors.joining(", ")),
+                        words.get("foot-shown", shownAt))));
         for (Robot robot : identity.robots()) {
-            foot.add(new Fact(
-                    words.get("foot-checksum", robot.tag().characters()),
-                    robot.controller().checksum().characters()));
+            String tag = robot.tag().characters();
+            if (configurations.stream().noneMatch(one -> one.isOf(tag))) {
+                foot.add(new Fact(
+                        words.get("foot-checksum", tag),
+                        robot.controller().checksum().characters()));
+            }
         }
         return foot;
+    }
+
+    /** Those shown at the same place of each device stand on one line, so that a cell with many of them keeps to its page. */
+    private static Map<String, List<Configuration>> shownAlike(List<Configuration> configurations) {
+        return configurations.stream()
+                .collect(Collectors.groupingBy(
+                        one -> one.shownAt().characters(), LinkedHashMap::new, Collectors.toList()));
     }
 
     private static List<String> texts(List<Stated<String>> stated) {
