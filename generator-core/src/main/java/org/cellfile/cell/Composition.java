@@ -19,10 +19,14 @@ import org.cellfile.dossier.Block.Tone;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Form;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.standard.Edition;
 import org.cellfile.subject.clearance.ClearanceChapter;
 import org.cellfile.subject.complement.ComplementChapter;
+import org.cellfile.subject.form.ShiftCheck;
+import org.cellfile.subject.form.StopTimeMeasurement;
+import org.cellfile.subject.form.YearlyInspection;
 import org.cellfile.subject.hazard.HazardChapter;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
@@ -33,6 +37,7 @@ import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
+import org.cellfile.subject.verification.Tested;
 import org.cellfile.trace.Reference;
 import org.cellfile.trace.Standing.NotPublic;
 import org.cellfile.trace.Standing.Published;
@@ -49,7 +54,7 @@ public final class Composition {
                 IdentityChapter.label(identity.facts()),
                 chapters(cell),
                 List.of(cell.automaticOperation().sheet(identity, cell.zones(), cell.safeguards())),
-                List.of(),
+                forms(cell),
                 List.of(),
                 cell.derived().values().stream()
                         .map(derived -> new Dossier.Value(
@@ -57,6 +62,19 @@ public final class Composition {
                                 derived.rounded().map(Quantity::toString).orElse(""),
                                 derived.unrounded().map(Quantity::toString).orElse("")))
                         .toList());
+    }
+
+    private static List<Form> forms(Cell cell) {
+        Identity identity = cell.identity();
+        String responsible = identity.nameOf(cell.automaticOperation().responsible());
+        List<Tested> tested = new ArrayList<>();
+        cell.safeguards().forEach(guarding -> tested.add(Tested.of(guarding.safeguard())));
+        cell.complementary().forEach(complement -> tested.add(Tested.of(complement.device())));
+        identity.robots().forEach(robot -> tested.add(Tested.of(robot)));
+        return List.of(
+                ShiftCheck.form(tested, responsible),
+                YearlyInspection.form(tested, cell.modes(), identity.robots()),
+                StopTimeMeasurement.form(cell.stops(), cell.safeguards(), identity, responsible));
     }
 
     private static List<Chapter> chapters(Cell cell) {

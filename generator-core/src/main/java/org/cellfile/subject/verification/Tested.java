@@ -21,7 +21,7 @@ public record Tested(
         Optional<Quantity> testPiece,
         Optional<Safeguard> safeguard) {
 
-    static Tested of(Safeguard safeguard) {
+    public static Tested of(Safeguard safeguard) {
         return new Tested(
                 safeguard.tag(),
                 safeguard.name(),
@@ -30,12 +30,12 @@ public record Tested(
                 Optional.of(safeguard));
     }
 
-    static Tested of(ComplementaryDevice device) {
+    public static Tested of(ComplementaryDevice device) {
         return new Tested(
                 device.tag(), device.name(), "complements/" + device.sort().id(), Optional.empty(), Optional.empty());
     }
 
-    static Tested of(Robot robot) {
+    public static Tested of(Robot robot) {
         return new Tested(robot.tag(), robot.name(), "robots", Optional.empty(), Optional.empty());
     }
 
