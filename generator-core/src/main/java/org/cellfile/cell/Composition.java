@@ -74,7 +74,12 @@ public final class Composition {
         return List.of(
                 ShiftCheck.form(tested, responsible),
                 YearlyInspection.form(tested, cell.modes(), identity.robots()),
-                StopTimeMeasurement.form(cell.stops(), cell.safeguards(), identity, responsible));
+                StopTimeMeasurement.form(
+                        cell.stops(),
+                        cell.safeguards(),
+                        identity.standards().stopMeasurement().orElseThrow(),
+                        identity,
+                        responsible));
     }
 
     private static List<Chapter> chapters(Cell cell) {

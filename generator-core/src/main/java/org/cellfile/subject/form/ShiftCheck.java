@@ -87,12 +87,12 @@ public final class ShiftCheck {
 
     private static List<Column> columns() {
         List<Column> columns = new ArrayList<>(List.of(
-                Column.text(WORDS.get("device-and-name"), 42),
+                Column.text(WORDS.get("device-and-name"), 41),
                 Column.text(WORDS.get("how"), 76),
                 Column.text(WORDS.get("rod"), 17),
                 Column.text(WORDS.get("expected"), 52)));
         for (int shift = 1; shift <= SHIFTS; shift++) {
-            columns.add(Column.text(WORDS.get("shift-numbered", shift), 16));
+            columns.add(Column.text(WORDS.get("shift-numbered", shift), 18));
         }
         return columns;
     }
@@ -116,7 +116,7 @@ public final class ShiftCheck {
                         Column.text(WORDS.get("date"), 32),
                         Column.text(WORDS.get("time"), 24),
                         Column.text(WORDS.get("shift-name"), 36),
-                        Column.text(WORDS.get("all"), 29),
+                        Column.text(WORDS.get("all"), 32),
                         Column.text(WORDS.get("name"), 60),
                         Column.text(WORDS.get("signature"), 70)),
                 rows);

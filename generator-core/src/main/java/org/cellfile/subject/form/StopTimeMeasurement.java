@@ -43,12 +43,15 @@ public final class StopTimeMeasurement {
     /**
      * The form with nothing filled in but what the cell states.
      *
-     * @param identity whose editions in force say how many runs are due
+     * @param rule how many runs are due
      * @param responsible who answers for the cell in the plant
      */
     public static Form form(
-            List<StopEvidence> stops, List<Guarding> safeguards, Identity identity, String responsible) {
-        StopMeasurement rule = identity.standards().stopMeasurement().orElseThrow();
+            List<StopEvidence> stops,
+            List<Guarding> safeguards,
+            StopMeasurement rule,
+            Identity identity,
+            String responsible) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(WORDS.get("scope")));
         if (stops.isEmpty()) {

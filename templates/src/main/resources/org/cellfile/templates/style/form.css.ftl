@@ -30,7 +30,7 @@ table.write-in .figures { text-align: right; }
 p.printed { white-space: pre-line; }
 table.write-in td:first-child p.printed:first-line { font-weight: bold; }
 p.unit { padding-top: 5mm; text-align: right; font-size: 8pt; }
-p.choice { display: inline-block; white-space: nowrap; line-height: 1; margin: 0.5mm 1.8mm 0.7mm 0; }
+p.choice { display: inline-block; white-space: nowrap; line-height: 1; margin: 0.5mm 1.4mm 0.7mm 0; }
 .tick { display: inline-block; width: 4mm; height: 4mm; border: 0.8pt solid #000; margin-right: 0.6mm; vertical-align: middle; }
 
 table.lines { width: 100%; table-layout: fixed; margin-bottom: 4mm; }
@@ -42,8 +42,9 @@ table.lines p.unit { padding-top: 0; }
 .form .signature { margin-top: 3mm; }
 .form .signature-rule { margin-top: 11mm; }
 
-/* Names and signatures take more. */
-#form-shift-check table.write-in td { height: 9.4mm; }
+/* Names and signatures take more; they stand on the first page with the remarks, the checks follow. */
+#form-shift-check table.write-in td { height: 9.2mm; }
+#form-shift-check .table { -fs-page-break-min-height: 48mm; }
 
 /* The runs under one condition are compared with each other, and each stop is measured on a day of its own. */
 #form-stop-time-measurement .table { page-break-inside: avoid; }
