@@ -92,7 +92,7 @@ public final class ShiftCheck {
                 Column.text(WORDS.get("rod"), 17),
                 Column.text(WORDS.get("expected"), 52)));
         for (int shift = 1; shift <= SHIFTS; shift++) {
-            columns.add(Column.text(WORDS.get("shift-numbered", shift), 18));
+            columns.add(Column.text(WORDS.get("shift-numbered", shift), 20));
         }
         return columns;
     }
@@ -116,7 +116,7 @@ public final class ShiftCheck {
                         Column.text(WORDS.get("date"), 32),
                         Column.text(WORDS.get("time"), 24),
                         Column.text(WORDS.get("shift-name"), 36),
-                        Column.text(WORDS.get("all"), 32),
+                        Column.text(WORDS.get("all"), 34),
                         Column.text(WORDS.get("name"), 60),
                         Column.text(WORDS.get("signature"), 70)),
                 rows);

@@ -160,11 +160,11 @@ public final class StopTimeMeasurement {
                 asked(condition),
                 List.of(
                         Column.figures(WORDS.get("run"), 11),
-                        Column.text(in("time", test.carriedTime(), "s"), 35),
-                        Column.text(in("distance", test.carriedDistance(), "mm"), 37),
+                        Column.text(in("time", test.carriedTime(), "s"), 34),
+                        Column.text(in("distance", test.carriedDistance(), "mm"), 36),
                         Column.text(in("speed-at", condition.speed(), "mm/s"), 29),
-                        Column.text(WORDS.get("state"), 33),
-                        Column.text(WORDS.get("remark"), 31)),
+                        Column.text(WORDS.get("state"), 36),
+                        Column.text(WORDS.get("remark"), 30)),
                 rows);
     }
 

@@ -257,7 +257,7 @@ class FormsTest {
                         + "Triggered by: curtain-pusher interrupted with the 10 mm test rod");
         assertThat(pusher.columns())
                 .extracting(Block.Column::title)
-                .contains("Stopping time (ms)", "Stopping distance (mm)", "Speed before (mm/s)");
+                .contains("Stopping time (ms)", "Stopping distance (mm)", "Speed (mm/s)");
         assertThat(pusher.rows().get(6).subList(1, 4)).containsOnly(Entry.room());
     }
 

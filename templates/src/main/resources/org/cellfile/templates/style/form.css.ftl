@@ -15,6 +15,7 @@ body { font-size: 9pt; line-height: 1.35; }
 /* Room that must be left on a page: never a head without rows, or a heading without text. */
 .form * { -fs-page-break-min-height: 0; }
 .form .table { -fs-page-break-min-height: 58mm; }
+.form .section .table { -fs-page-break-min-height: 40mm; }
 .form .section { -fs-page-break-min-height: 46mm; margin-top: 3mm; }
 .form h2 { font-size: 11.5pt; }
 .form .heading { margin-bottom: 1.6mm; }
@@ -30,7 +31,7 @@ table.write-in .figures { text-align: right; }
 p.printed { white-space: pre-line; }
 table.write-in td:first-child p.printed:first-line { font-weight: bold; }
 p.unit { padding-top: 5mm; text-align: right; font-size: 8pt; }
-p.choice { display: inline-block; white-space: nowrap; line-height: 1; margin: 0.5mm 1.4mm 0.7mm 0; }
+p.choice { display: inline-block; white-space: nowrap; line-height: 1; margin: 0.5mm 2.4mm 0.7mm 0; }
 .tick { display: inline-block; width: 4mm; height: 4mm; border: 0.8pt solid #000; margin-right: 0.6mm; vertical-align: middle; }
 
 table.lines { width: 100%; table-layout: fixed; margin-bottom: 4mm; }
