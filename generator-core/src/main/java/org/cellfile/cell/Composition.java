@@ -19,6 +19,7 @@ import org.cellfile.dossier.Block.Tone;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Form;
 import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
@@ -27,6 +28,9 @@ import org.cellfile.subject.clearance.ClearanceChapter;
 import org.cellfile.subject.complement.Complement;
 import org.cellfile.subject.complement.ComplementChapter;
 import org.cellfile.subject.due.DueChapter;
+import org.cellfile.subject.form.ShiftCheck;
+import org.cellfile.subject.form.StopTimeMeasurement;
+import org.cellfile.subject.form.YearlyInspection;
 import org.cellfile.subject.hazard.HazardChapter;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
@@ -40,6 +44,7 @@ import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.stopping.StoppingChapter;
+import org.cellfile.subject.verification.Tested;
 import org.cellfile.subject.verification.VerificationChapter;
 import org.cellfile.trace.Reference;
 import org.cellfile.trace.Standing.NotPublic;
@@ -62,7 +67,7 @@ public final class Composition {
                                 cell.zones(),
                                 cell.safeguards(),
                                 cell.registers().configurations())),
-                List.of(),
+                forms(cell),
                 due(cell),
                 cell.derived().values().stream()
                         .map(derived -> new Dossier.Value(
@@ -86,6 +91,24 @@ public final class Composition {
                         due.source()))
                 .distinct()
                 .toList();
+    }
+
+    private static List<Form> forms(Cell cell) {
+        Identity identity = cell.identity();
+        String responsible = identity.nameOf(cell.automaticOperation().responsible());
+        List<Tested> tested = new ArrayList<>();
+        cell.safeguards().forEach(guarding -> tested.add(Tested.of(guarding.safeguard())));
+        cell.complementary().forEach(complement -> tested.add(Tested.of(complement.device())));
+        identity.robots().forEach(robot -> tested.add(Tested.of(robot)));
+        return List.of(
+                ShiftCheck.form(tested, responsible),
+                YearlyInspection.form(tested, cell.modes(), identity.robots()),
+                StopTimeMeasurement.form(
+                        cell.stops(),
+                        cell.safeguards(),
+                        identity.standards().stopMeasurement().orElseThrow(),
+                        identity,
+                        responsible));
     }
 
     private static List<Chapter> chapters(Cell cell) {

@@ -21,7 +21,8 @@ import picocli.CommandLine.Spec;
 /** {@code generate FOLDER}. */
 @Command(
         name = "generate",
-        description = "Recomputes a cell and, when nothing refuses, prints its safety file and its posted sheets.",
+        description = "Recomputes a cell and, when nothing refuses, prints its safety file, its posted sheets and"
+                + " blank forms to fill in at the machine.",
         mixinStandardHelpOptions = true)
 final class GenerateVerb implements Callable<Integer> {
 

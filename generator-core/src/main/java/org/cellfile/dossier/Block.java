@@ -131,4 +131,45 @@ public sealed interface Block {
      * @param who the role or the person expected to sign
      */
     record SignatureLine(String words, String who) implements Block {}
+
+    /**
+     * A table to fill in by hand. Rows are not split across pages, the head is repeated with the caption on each page, and no row
+     * is too low to write in.
+     *
+     * @param caption what the table is about; empty when the heading says it
+     * @param columns heads and relative widths
+     * @param rows one entry a column
+     */
+    record WriteInTable(String caption, List<Column> columns, List<List<Entry>> rows) implements Block {}
+
+    /** Single matters to fill in by hand, each beside its label. */
+    record WriteInLines(List<Line> lines) implements Block {}
+
+    /** One of them. */
+    record Line(String label, Entry entry) {}
+
+    /**
+     * One place of a form. There is room to write where a unit stands, and where nothing else does.
+     *
+     * @param printed what stands there already; empty when nothing does
+     * @param unit of what is to be written; empty when it has none
+     * @param choices words, each beside an empty square to tick
+     */
+    record Entry(String printed, String unit, List<String> choices) {
+
+        /** Nothing to fill in. */
+        public static Entry printed(String text) {
+            return new Entry(text, "", List.of());
+        }
+
+        /** Room to write. */
+        public static Entry room() {
+            return printed("");
+        }
+
+        /** Squares to tick. */
+        public static Entry tick(String... choices) {
+            return new Entry("", "", List.of(choices));
+        }
+    }
 }

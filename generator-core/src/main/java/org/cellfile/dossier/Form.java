@@ -7,5 +7,6 @@ import java.util.List;
  *
  * @param id a stable word, also the file's name
  * @param title what it is for
+ * @param wide true when its pages lie on their side
  */
-public record Form(String id, String title, List<Block> blocks) {}
+public record Form(String id, String title, boolean wide, List<Block> blocks) {}

@@ -8,6 +8,7 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.finding.Finding;
@@ -23,7 +24,7 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.verdict.Printable;
 
-/** Lays out the safety file, the posted sheets and the calendar of what falls due. */
+/** Lays out the safety file, the posted sheets, the blank forms and the calendar of what falls due. */
 public final class Renderer {
 
     /** A posted sheet has more text than its page takes. */
@@ -58,6 +59,13 @@ public final class Renderer {
         }
         if (!findings.isEmpty()) {
             return new Rendering.Unprintable(findings);
+        }
+        for (Form form : dossier.forms()) {
+            try (Typesetting pages = new Typesetting(markup.form(form))) {
+                files.put(
+                        "forms/" + form.id() + ".pdf",
+                        pages.pdf(imprint(markup, markup.formTitle(form), dossier.label()), List.of()));
+            }
         }
         try (Typesetting file = new Typesetting(markup.safetyFile())) {
             files.put(
@@ -111,6 +119,9 @@ public final class Renderer {
         }
         for (Sheet sheet : dossier.sheets()) {
             report("the sheet `" + sheet.id() + "`", sheet, label, findings);
+        }
+        for (Form form : dossier.forms()) {
+            report("the form `" + form.id() + "`", form, label, findings);
         }
         return findings;
     }

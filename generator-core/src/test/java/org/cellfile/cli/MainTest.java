@@ -86,7 +86,12 @@ class MainTest {
         Ran first = run("generate", cell, "--to", output);
         assertThat(first.code).as(first.out + first.err).isZero();
         SortedMap<String, String> before = bytes();
-        assertThat(before).isNotEmpty();
+        assertThat(before)
+                .containsKeys(
+                        SET + "/forms/shift-check.pdf",
+                        SET + "/forms/yearly-inspection.pdf",
+                        SET + "/forms/stop-time-measurement.pdf");
+        before.keySet().forEach(file -> assertThat(first.out).contains(file));
         before.forEach((path, file) ->
                 assertThat(file).as(path).startsWith(path.endsWith(".ics") ? "BEGIN:VCALENDAR\r\n" : "%PDF-"));
         Ran second = run("generate", cell, "--to", output);

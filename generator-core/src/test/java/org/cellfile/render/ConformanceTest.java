@@ -36,7 +36,11 @@ class ConformanceTest {
         "north-3-safety-file.pdf, PDFA_3_A",
         "north-3-safety-file.pdf, PDFUA_1",
         "sheets/operator.pdf, PDFA_3_A",
-        "sheets/operator.pdf, PDFUA_1"
+        "sheets/operator.pdf, PDFUA_1",
+        "forms/round.pdf, PDFA_3_A",
+        "forms/round.pdf, PDFUA_1",
+        "forms/runs.pdf, PDFA_3_A",
+        "forms/runs.pdf, PDFUA_1"
     })
     void conforms(String path, PDFAFlavour flavour) throws Exception {
         assertConforms(Objects.requireNonNull(files.get(path)), flavour);
@@ -52,7 +56,12 @@ class ConformanceTest {
                 .orElseThrow();
         assertThat(pages)
                 .containsOnlyKeys(
-                        example + "-due-dates.ics", example + "-safety-file.pdf", "sheets/automatic-operation.pdf");
+                        example + "-due-dates.ics",
+                        example + "-safety-file.pdf",
+                        "sheets/automatic-operation.pdf",
+                        "forms/shift-check.pdf",
+                        "forms/yearly-inspection.pdf",
+                        "forms/stop-time-measurement.pdf");
         for (byte[] page : RenderedFileTest.printed(pages).values()) {
             assertConforms(page, PDFAFlavour.PDFA_3_A);
             assertConforms(page, PDFAFlavour.PDFUA_1);

@@ -6,11 +6,14 @@ import java.util.List;
 import java.util.Map;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
+import org.cellfile.dossier.Block.Entry;
 import org.cellfile.dossier.Block.Fact;
+import org.cellfile.dossier.Block.Line;
 import org.cellfile.dossier.Block.Step;
 import org.cellfile.dossier.Block.Tone;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Panel;
@@ -33,6 +36,7 @@ final class ExampleDossier {
     private final List<Dossier.Due> due = new ArrayList<>(List.of(
             new Dossier.Due("2025-04-30", "2025-03-31", "tape", "calibrate again: steel tape", "certificate 17")));
     private final List<Sheet> sheets = new ArrayList<>(List.of(operatorSheet()));
+    private final List<Form> forms = new ArrayList<>(List.of(form("round", true), form("runs", false)));
 
     ExampleDossier letter() {
         page = "Letter";
@@ -59,6 +63,11 @@ final class ExampleDossier {
         return this;
     }
 
+    ExampleDossier with(Form form) {
+        forms.add(form);
+        return this;
+    }
+
     /** Nothing but one sheet. */
     static Printable of(Sheet sheet) {
         Dossier dossier = new Dossier(label("A4"), List.of(), List.of(sheet), List.of(), List.of(), List.of());
@@ -81,7 +90,7 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        Dossier dossier = new Dossier(label(page), chapters, sheets, List.of(), due, List.of());
+        Dossier dossier = new Dossier(label(page), chapters, sheets, forms, due, List.of());
         return (Printable) Decision.decide(draft ? missing(9) : List.of(), List.of(), () -> dossier);
     }
 
@@ -451,6 +460,40 @@ final class ExampleDossier {
                         new Block.SignatureLine("Measured", "measurer"),
                         new Block.SignatureLine("Checked", "a second person who did not measure"),
                         new Block.SignatureLine("Accepted for the plant", "plant engineer")));
+    }
+
+    private static Form form(String id, boolean wide) {
+        List<List<Entry>> rows = new ArrayList<>();
+        for (int i = 1; i <= 30; i++) {
+            rows.add(List.of(
+                    Entry.printed("lamp-" + i + "\nLamp of the place where nobody stands"),
+                    Entry.room(),
+                    new Entry("Diameter", "mm", List.of()),
+                    Entry.tick("as it has to be", "otherwise")));
+        }
+        return new Form(
+                id,
+                "Round of the lamps, " + id,
+                wide,
+                List.of(
+                        new Block.Paragraph("Each lamp is looked at from outside. " + HOSTILE),
+                        new Block.Section(
+                                "round-1",
+                                "This round",
+                                List.of(new Block.WriteInLines(List.of(
+                                        new Line("Date and time", Entry.room()),
+                                        new Line("Occasion", Entry.tick("first", "again")),
+                                        new Line("Lamps", Entry.printed("all")))))),
+                        new Block.WriteInTable(
+                                "Lamps of north-3",
+                                List.of(
+                                        Column.text("Lamp", 3),
+                                        Column.text("Seen", 4),
+                                        Column.figures("Reading", 2),
+                                        Column.text("Result", 3)),
+                                rows),
+                        new Block.WriteInTable("", List.of(Column.text("Remarks", 1)), List.of(List.of(Entry.room()))),
+                        new Block.SignatureLine("Looked at", "who went round")));
     }
 
     static Sheet operatorSheet() {

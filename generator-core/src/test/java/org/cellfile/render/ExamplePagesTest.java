@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -19,11 +20,16 @@ class ExamplePagesTest {
 
     /** The text of a safety file, with single spaces in place of its line ends. */
     private static String text(String example) throws IOException {
+        return text(example, example + "-safety-file.pdf");
+    }
+
+    /** The same of any of its files. */
+    private static String text(String example, String path) throws IOException {
         byte[] file = new Generator()
                 .generate(FolderWorld.of(Path.of("..", "examples", example, "src", "main", "cell")))
                 .files()
                 .orElseThrow()
-                .get(example + "-safety-file.pdf");
+                .get(path);
         try (PDDocument document = Loader.loadPDF(Objects.requireNonNull(file))) {
             return new PDFTextStripper().getText(document).replaceAll("[\\s\\u00a0]+", " ");
         }
@@ -72,5 +78,17 @@ class ExamplePagesTest {
         assertThat(chapter)
                 .contains("muting, fields that are switched", "collaborative operation", "vertical movements")
                 .doesNotContain("pressure-sensitive", "two-hand", "separate beams", "guard locking", "blank");
+    }
+
+    @Test
+    void theFormsNameEveryDeviceAndItsRod() throws IOException {
+        for (String form : List.of("forms/shift-check.pdf", "forms/yearly-inspection.pdf")) {
+            assertThat(text("marrowdale-refit", form))
+                    .contains("Sack filling cell", "revision D", "DRAFT", "page 1 of", "as of 2026-10-30")
+                    .contains("curtain-pallet", "rod of 30 mm", "scanner-chain-place", "door-east", "door-filler");
+        }
+        assertThat(text("marrowdale-refit", "forms/stop-time-measurement.pdf"))
+                .contains("stop-robot.arm-axis-1-warm: axis 1, 39 kg, 1400 mm/s, extension 100 %, warm")
+                .contains("at most 0.366 s by the distance of door-east", "10 warm cold");
     }
 }

@@ -77,13 +77,21 @@ class RenderedFileTest {
     }
 
     @Test
-    void there_is_one_file_for_the_cell_one_for_its_dates_and_one_for_each_sheet() {
-        assertThat(DRAFT.keySet()).containsExactly("north-3-due-dates.ics", FILE, "sheets/operator.pdf");
+    void there_is_one_file_for_the_cell_one_for_its_dates_and_one_for_each_form_and_sheet() {
+        assertThat(DRAFT.keySet())
+                .containsExactly(
+                        "forms/round.pdf", "forms/runs.pdf", "north-3-due-dates.ics", FILE, "sheets/operator.pdf");
     }
 
     @Test
     void every_page_says_which_cell_and_revision_it_belongs_to_and_that_it_is_a_draft() throws IOException {
-        try (PDDocument file = open(DRAFT, FILE)) {
+        for (String path : DRAFT.keySet()) {
+            saysWhichCellAndRevision(path);
+        }
+    }
+
+    private static void saysWhichCellAndRevision(String path) throws IOException {
+        try (PDDocument file = open(DRAFT, path)) {
             List<String> pages = pages(file);
             for (int i = 0; i < pages.size(); i++) {
                 assertThat(pages.get(i))
@@ -94,7 +102,7 @@ class RenderedFileTest {
     }
 
     @Test
-    void a_releasable_file_and_its_sheet_carry_no_draft_mark_on_any_page() throws IOException {
+    void a_releasable_file_its_sheet_and_its_forms_carry_no_draft_mark_on_any_page() throws IOException {
         SortedMap<String, byte[]> files = printed(files(new ExampleDossier().releasable()));
         for (String path : files.keySet()) {
             try (PDDocument file = open(files, path)) {
@@ -151,6 +159,20 @@ class RenderedFileTest {
                     .filteredOn(page -> page.contains("automatic, axis 1, 100 % speed"))
                     .hasSizeGreaterThan(2)
                     .allSatisfy(page -> assertThat(page).contains("Stopping time"));
+        }
+    }
+
+    @Test
+    void a_form_repeats_what_a_table_is_about_on_each_of_its_pages() throws IOException {
+        for (String path : List.of("forms/round.pdf", "forms/runs.pdf")) {
+            try (PDDocument form = open(DRAFT, path)) {
+                assertThat(pages(form))
+                        .filteredOn(page -> page.contains("lamp-"))
+                        .hasSizeGreaterThan(1)
+                        .allSatisfy(page -> assertThat(page).contains("Lamps of north-3", "Reading"));
+                assertThat(String.join("", pages(form)).replaceAll("\\s+", " "))
+                        .contains(ExampleDossier.HOSTILE, "as it has to be otherwise", "Looked at who went round");
+            }
         }
     }
 
@@ -245,8 +267,10 @@ class RenderedFileTest {
         for (String path : letter.keySet()) {
             try (PDDocument file = open(letter, path);
                     PDDocument metric = open(DRAFT, path)) {
-                assertThat(file.getPage(0).getMediaBox().getWidth()).isEqualTo(612);
-                assertThat(metric.getPage(0).getMediaBox().getWidth()).isBetween(595f, 596f);
+                boolean wide = path.equals("forms/round.pdf");
+                assertThat(file.getPage(0).getMediaBox().getWidth()).isEqualTo(wide ? 792 : 612);
+                assertThat(metric.getPage(0).getMediaBox().getWidth())
+                        .isBetween(wide ? 841f : 595f, wide ? 842f : 596f);
             }
         }
     }

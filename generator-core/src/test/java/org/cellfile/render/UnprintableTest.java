@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.Severity;
@@ -89,6 +90,22 @@ class UnprintableTest {
                     assertThat(finding.because())
                             .anySatisfy(line -> assertThat(line).contains("brake", "released"));
                 });
+    }
+
+    @Test
+    void neither_does_a_form_print_it() {
+        Form form = new Form(
+                "lamps",
+                "Lamps",
+                true,
+                List.of(new Block.WriteInTable(
+                        "Lamps",
+                        List.of(Block.Column.text("Lamp", 1)),
+                        List.of(List.of(Block.Entry.printed("lamp \uD83E\uDD16 north"))))));
+        assertThat(findings(new ExampleDossier().with(form)))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.sentence()).startsWith("the form `lamps` holds the character U+1F916"));
     }
 
     @ParameterizedTest

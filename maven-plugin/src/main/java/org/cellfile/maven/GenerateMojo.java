@@ -11,7 +11,7 @@ import org.cellfile.Generator;
 import org.cellfile.Generator.Generated;
 import org.cellfile.output.OutputFolder;
 
-/** Recomputes the cell and, when nothing refuses, prints its safety file and its posted sheets. */
+/** Recomputes the cell and, when nothing refuses, prints its safety file, its posted sheets and blank forms to fill in at the machine. */
 @Mojo(name = "generate", defaultPhase = LifecyclePhase.PACKAGE, threadSafe = true)
 public final class GenerateMojo extends CellMojo {
 

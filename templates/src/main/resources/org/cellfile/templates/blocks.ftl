@@ -5,6 +5,9 @@
   <#return blocks?filter(block -> block.is == "section")>
 </#function>
 
+<#-- The number of a section; in a form it stands within nothing that has one. -->
+<#function within number counted><#return number?has_content?then(number + ".", "") + counted></#function>
+
 <#-- A cell that breaks before a figure and not between it and its unit. -->
 <#function together cell><#return cell?replace(r"(?<=\d) (?=(mm|in|m?s|kg)(/s)?\b)", "\xA0", "r")></#function>
 
@@ -38,6 +41,13 @@
   </#list>
   <#return widths>
 </#function>
+
+<#-- One place of a form: what stands there, room to write with its unit, squares to tick. -->
+<#macro entry of>
+<#if of.printed?has_content><p class="printed">${together(of.printed)}</p></#if>
+<#if of.unit?has_content><p class="unit">${of.unit}</p></#if>
+<#list of.choices as choice><p class="choice"><span class="tick"></span> ${choice}</p></#list>
+</#macro>
 
 <#--
   of      the blocks

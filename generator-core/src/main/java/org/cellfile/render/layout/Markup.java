@@ -6,6 +6,7 @@ import java.util.Map;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.render.template.Templates;
 import org.cellfile.verdict.Printable;
@@ -41,6 +42,14 @@ public final class Markup {
         return Templates.fill("sheet.xhtml.ftl", data);
     }
 
+    /** One blank form. */
+    public String form(Form form) {
+        Map<String, Object> data = frame();
+        data.put("title", formTitle(form));
+        data.put("form", form);
+        return Templates.fill("form.xhtml.ftl", data);
+    }
+
     /** The title in the reader program's window and in the metadata of the safety file. */
     public String safetyFileTitle() {
         return titled(words("safety-file"));
@@ -49,6 +58,11 @@ public final class Markup {
     /** The same of a sheet. */
     public String sheetTitle(Sheet sheet) {
         return titled(sheet.title());
+    }
+
+    /** The same of a form. */
+    public String formTitle(Form form) {
+        return titled(form.title());
     }
 
     /** The metadata packet that PDF/A and PDF/UA ask for. */
