@@ -22,12 +22,17 @@ class FallsDueTest {
 
     private static final String CALIBRATIONS = "2027-03-04 stop-meter|2027-03-05 tape|";
 
+    private static final String STOP = "2027-10-05 stop|";
+
     @TempDir
     private Path folder;
 
     @BeforeEach
-    void start() {
+    void start() throws IOException {
         BaseCell.copyTo(folder);
+        // What is due again of the function tests has tests of its own.
+        Files.delete(folder.resolve("tests.yaml"));
+        Files.delete(folder.resolve("bypasses.yaml"));
     }
 
     private static Cell read(Path folder) {
@@ -48,7 +53,7 @@ class FallsDueTest {
 
     @Test
     void calibrationsAndCompetences() {
-        assertThat(due()).isEqualTo(CALIBRATIONS + "2028-02-11 ilse|2028-02-12 ilse|");
+        assertThat(due()).isEqualTo(CALIBRATIONS + STOP + "2028-02-11 ilse|2028-02-12 ilse|");
     }
 
     @Test
@@ -58,7 +63,7 @@ class FallsDueTest {
                   - {person: ilse, for: function tests, from: 2028-01-10, until: 2031-01-10, proof: course certificate FT-203}
                   - {person: ilse, for: stop measurement, from: 2022-02-12, until: 2025-02-12, proof: course certificate SM-11}
                 """);
-        assertThat(due()).isEqualTo(CALIBRATIONS + "2028-02-12 ilse|2031-01-10 ilse|");
+        assertThat(due()).isEqualTo(CALIBRATIONS + STOP + "2028-02-12 ilse|2031-01-10 ilse|");
     }
 
     @Test

@@ -48,7 +48,7 @@ class ConformanceTest {
 
     /** Cells that can be released and one that prints as a draft, as their users get them. */
     @ParameterizedTest
-    @ValueSource(strings = {"kettlebrook-palletising", "marrowdale-refit", "stonewick-tending"})
+    @ValueSource(strings = {"kettlebrook-palletising", "marrowdale-refit", "stonewick-tending", "farrowmere-kitting"})
     void theExamplesConform(String example) throws Exception {
         SortedMap<String, byte[]> pages = new Generator()
                 .generate(FolderWorld.of(Path.of("..", "examples", example, "src", "main", "cell")))

@@ -147,22 +147,30 @@ public final class YearlyInspection {
     }
 
     private static Stream<List<Entry>> rows(Tested thing, Test test, List<Mode> modes) {
-        if (!test.everyMode()) {
+        if (!test.everyMode() && test.onlyIn().isEmpty()) {
             return Stream.of(row(thing, test, test.expected(), test.alone(), Optional.empty()));
         }
         return modes.stream()
-                .filter(mode -> Acting.in(mode, thing) != State.NOT_APPLICABLE)
+                .filter(mode -> test.onlyIn().map(mode::is).orElse(true))
+                .filter(mode -> state(thing, mode) != State.NOT_APPLICABLE)
                 .map(mode -> row(
                         thing,
                         test,
                         expected(thing, test, mode),
-                        test.alone() && Acting.in(mode, thing) != State.SUSPENDED,
+                        test.alone() && state(thing, mode) != State.SUSPENDED,
                         Optional.of(mode)));
+    }
+
+    /** What becomes of a thing in a mode; what is no safeguard acts in it or means nothing. */
+    private static State state(Tested thing, Mode mode) {
+        return thing.safeguard()
+                .map(mode::state)
+                .orElseGet(() -> thing.actsIn(mode) ? State.ACTIVE : State.NOT_APPLICABLE);
     }
 
     /** What has to happen in a mode in which the thing means something. */
     private static String expected(Tested thing, Test test, Mode mode) {
-        return switch (Acting.in(mode, thing)) {
+        return switch (state(thing, mode)) {
             case ACTIVE ->
                 test.expected()
                         + thing.safeguard()
