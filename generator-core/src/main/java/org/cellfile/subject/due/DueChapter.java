@@ -2,7 +2,9 @@ package org.cellfile.subject.due;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
 import org.cellfile.dossier.Block.Paragraph;
@@ -38,14 +40,25 @@ public final class DueChapter {
                             Column.text("Thing", 5),
                             Column.text("What", 9),
                             Column.text("Source", 8)),
-                    dues.stream()
-                            .map(due -> List.of(
-                                    due.on() + (due.on().isBefore(asOf) ? ", overdue" : ""),
-                                    due.tag(),
-                                    due.what(),
-                                    due.source()))
-                            .toList()));
+                    byThing(dues, asOf)));
         }
         return new Chapter("due", "What falls due", blocks);
+    }
+
+    /** What falls due of one thing on one day and for one reason stands in one row. */
+    private static List<List<String>> byThing(List<Due> dues, LocalDate asOf) {
+        Map<List<String>, List<String>> whats = new LinkedHashMap<>();
+        for (Due due : dues) {
+            String on = due.on() + (due.on().isBefore(asOf) ? ", overdue" : "");
+            whats.computeIfAbsent(List.of(on, due.tag(), due.source()), row -> new ArrayList<>())
+                    .add(due.what());
+        }
+        return whats.entrySet().stream()
+                .map(row -> List.of(
+                        row.getKey().get(0),
+                        row.getKey().get(1),
+                        String.join("; ", row.getValue()),
+                        row.getKey().get(2)))
+                .toList();
     }
 }
