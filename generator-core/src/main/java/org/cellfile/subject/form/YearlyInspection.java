@@ -122,13 +122,13 @@ public final class YearlyInspection {
         return Optional.of(new WriteInTable(
                 about(thing),
                 List.of(
-                        Column.text(WORDS.get("test"), 67),
+                        Column.text(WORDS.get("test"), 72),
                         Column.text(WORDS.get("mode"), 22),
                         Column.text(WORDS.get("expected"), 60),
                         Column.text(WORDS.get("reading"), 31),
                         Column.text(WORDS.get("bypass-number"), 18),
                         Column.text(WORDS.get("result"), 22),
-                        Column.text(WORDS.get("defect"), 44)),
+                        Column.text(WORDS.get("defect"), 39)),
                 rows));
     }
 
