@@ -145,7 +145,7 @@ class StopTrendTest {
         assertThat(trend.line()).isEmpty();
         assertThat(shown(trend, "drift")).isEqualTo("0.0031 s");
         assertThat(trend.advice())
-                .isEqualTo("No date is given: a line takes 3 measurements under the load and speed of the present one"
+                .isEqualTo("No date is given: a line needs 3 measurements under the load and speed of the present one"
                         + " since the last change, and there are 2.");
     }
 

@@ -126,7 +126,7 @@ public final class Demands {
             }
         }
         return new Table(
-                "What they were held against",
+                "What each is held against",
                 List.of(Column.text("Asked", 6), Column.text("By", 6), Column.text("Stated", 8)),
                 stated.entrySet().stream()
                         .map(row ->

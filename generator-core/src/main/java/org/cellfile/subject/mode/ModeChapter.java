@@ -78,7 +78,7 @@ public final class ModeChapter {
         String safeguarding;
         if (acting.isEmpty()) {
             safeguarding = "none of the " + stopping.size()
-                    + " safeguards that stop a movement acts: nothing stops the robot" + " when somebody walks in.";
+                    + " safeguards that stop a movement acts, and no safeguard stops the robot when somebody walks in.";
         } else if (acting.size() == stopping.size()) {
             safeguarding = "every safeguard acts.";
         } else {

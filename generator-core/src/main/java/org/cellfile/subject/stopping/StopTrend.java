@@ -216,7 +216,7 @@ public final class StopTrend implements Recomputed {
             return "No date is given: " + allowed.because() + ".";
         }
         return line.map(WearLine::advice)
-                .orElse("No date is given: a line takes " + WearLine.FEWEST
+                .orElse("No date is given: a line needs " + WearLine.FEWEST
                         + " measurements under the load and speed of the present one since the last change, and there "
                         + (number == 1 ? "is 1." : "are " + number + "."));
     }

@@ -77,8 +77,8 @@ record RequiredTest(
                 .map(day -> new Due(
                         day,
                         tag(),
-                        "test `" + test.id() + "` of `" + tag() + "`"
-                                + mode.map(one -> " in " + one.name().characters())
+                        "function test: " + test.title()
+                                + mode.map(one -> " (in " + one.name().characters() + ")")
                                         .orElse(""),
                         plan().map(plan -> plan.every().characters() + ", "
                                         + plan.source().characters())

@@ -48,8 +48,8 @@ public final class VerificationChapter {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(
                 "Each device is tested alone: every other stop path is healthy, and the path that is no safety function, such as"
-                        + " that of an ordinary controller, is neutralised. Else a device that stops nothing goes unseen as long as"
-                        + " something else stops the machine (common practice). A defect is remedied and the test done again before"
+                        + " that of an ordinary controller, is neutralised. Otherwise something else may stop the machine, and"
+                        + " nobody sees that the device itself does not (common practice). A defect is remedied and the test done again before"
                         + " the cell is used. After a change, what it touches is tested again whatever the interval."));
         blocks.add(reactions());
         blocks.add(plan());
