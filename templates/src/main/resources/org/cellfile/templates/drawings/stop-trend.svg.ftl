@@ -17,15 +17,15 @@
 <#assign left = 62 right = 612 top = 34 bottom = 206>
 <#function across day><#return left + day * (right - left) / data.end></#function>
 <#function up value><#return bottom - (value - least) * (bottom - top) / (most - least)></#function>
-<#function within point><#return point[1] gte least && point[1] lte most></#function>
+<#function drawable point><#return point[1] gte least && point[1] lte most></#function>
 <#-- where the straight line leaves the picture -->
 <#function cut from to>
-  <#if within(to)><#return to></#if>
+  <#if drawable(to)><#return to></#if>
   <#local edge = (to[1] gt most)?then(most, least)>
   <#return [from[0] + (to[0] - from[0]) * (edge - from[1]) / (to[1] - from[1]), edge]>
 </#function>
 <#macro edge points>
-  <#assign inside = points?filter(point -> within(point))>
+  <#assign inside = points?filter(point -> drawable(point))>
   <#if inside?size gt 1>
   <polyline points="<#list inside as point>${e.n(across(point[0]))},${e.n(up(point[1]))} </#list>" fill="none" stroke="#000" stroke-width="0.9" stroke-dasharray="5 3"/>
   </#if>
