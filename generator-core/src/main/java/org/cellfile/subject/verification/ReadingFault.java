@@ -33,7 +33,10 @@ record ReadingFault(Verification verification, Round round, Result result) {
             return refuse(
                     OF_SEVERAL,
                     result.where(),
-                    "`" + String.join("` and `", result.readings()) + "` is stated for several tests at once",
+                    "`" + String.join("` and `", result.readings())
+                            + (result.readings().size() > 1 ? "` are" : "` is") + " stated for "
+                            + together(result.of().size(), "thing") + " in "
+                            + together(result.tests().size(), "test"),
                     "write a result of its own for each test of each thing in which something is read off");
         }
         return verification
@@ -53,6 +56,10 @@ record ReadingFault(Verification verification, Round round, Result result) {
                                                         : "read off in this test is the "
                                                                 + test.reading().words() + ", stated as `"
                                                                 + test.reading().key() + "`")));
+    }
+
+    private static String together(int count, String what) {
+        return count == 1 ? "one " + what : count + " " + what + "s at once";
     }
 
     private Optional<Finding> contradiction(Tested thing, Protocol.Test test) {
