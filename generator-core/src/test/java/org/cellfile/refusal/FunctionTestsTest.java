@@ -81,9 +81,9 @@ class FunctionTestsTest {
         assertThat(dues("curtain"))
                 .extracting(due -> due.on() + " " + due.what() + "; " + due.source())
                 .containsExactly(
-                        "2027-04-14 test `look` of `curtain`; 6 months, instructions of the makers",
-                        "2027-04-14 test `rod` of `curtain`; 6 months, instructions of the makers",
-                        "2027-10-14 test `trip` of `curtain` in automatic; 1 year, plan of the plant; DGUV Information 209-074,"
+                        "2027-04-14 function test: Detection with the test rod; 6 months, instructions of the makers",
+                        "2027-04-14 function test: State of the device; 6 months, instructions of the makers",
+                        "2027-10-14 function test: Stop of the movement (in automatic); 1 year, plan of the plant; DGUV Information 209-074,"
                                 + " table 7");
     }
 
@@ -92,9 +92,9 @@ class FunctionTestsTest {
         assertThat(dues("stop-panel"))
                 .extracting(Due::what)
                 .containsExactly(
-                        "test `reset` of `stop-panel`",
-                        "test `stop` of `stop-panel` in automatic",
-                        "test `stop` of `stop-panel` in manual reduced speed");
+                        "function test: Reset",
+                        "function test: Stop by this device alone (in automatic)",
+                        "function test: Stop by this device alone (in manual reduced speed)");
     }
 
     /** A month that is shorter ends earlier (common practice of calendars). */
