@@ -61,23 +61,9 @@ public final class RefuseDateAfterAsOf implements Check {
                         .forEach(calibration -> dates.put(
                                 calibration.calibrated(),
                                 "a calibration of `" + instrument.tag().characters() + "`")));
-        cell.registers().dates().forEach(dates::put);
+        dates.putAll(DatesAtTheCell.of(cell));
         cell.registers().otherDates().forEach(dates::put);
-        cell.zones()
-                .forEach(zone -> zone.zone()
-                        .limitation()
-                        .ifPresent(limitation -> dates.put(limitation.on(), "the limitation of `" + zone.tag() + "`")));
-        cell.clearances().forEach(gap -> dates.put(gap.clearance().on(), "the measured gap of `" + gap.tag() + "`"));
         cell.stops().forEach(stop -> dates.put(stop.test().on(), "the stop test `" + stop.tag() + "`"));
-        cell.safeguards().forEach(guarding -> {
-            dates.put(guarding.safeguard().installed().on(), "the installed distance of `" + guarding.tag() + "`");
-            guarding.safeguard()
-                    .device()
-                    .places()
-                    .forEach(place -> dates.put(
-                            place.installed().on(),
-                            "the distance at " + place.words() + " of `" + guarding.tag() + "`"));
-        });
         for (Round round : cell.verification().rounds()) {
             String tag = "`" + round.tag().characters() + "`";
             dates.put(round.on(), "the round of tests " + tag);

@@ -3,9 +3,7 @@ package org.cellfile.check;
 import com.google.auto.service.AutoService;
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.cellfile.cell.Cell;
 import org.cellfile.finding.Finding;
@@ -29,7 +27,7 @@ public final class RefuseDateBeforeBuilt implements Check {
                         .value()
                         .filter(first::isAfter)
                         .isEmpty())
-                .ifPresent(first -> dates(cell).forEach((date, what) -> {
+                .ifPresent(first -> DatesAtTheCell.of(cell).forEach((date, what) -> {
                     if (date.value().filter(first::isAfter).isPresent()) {
                         findings.add(Finding.refuses(
                                 ID,
@@ -42,25 +40,5 @@ public final class RefuseDateBeforeBuilt implements Check {
                     }
                 }));
         return findings;
-    }
-
-    private static Map<Stated<LocalDate>, String> dates(Cell cell) {
-        Map<Stated<LocalDate>, String> dates = new LinkedHashMap<>();
-        cell.zones()
-                .forEach(zone -> zone.zone()
-                        .limitation()
-                        .ifPresent(limitation -> dates.put(limitation.on(), "the limitation of `" + zone.tag() + "`")));
-        cell.clearances().forEach(gap -> dates.put(gap.clearance().on(), "the measured gap of `" + gap.tag() + "`"));
-        cell.safeguards().forEach(guarding -> {
-            dates.put(guarding.safeguard().installed().on(), "the installed distance of `" + guarding.tag() + "`");
-            guarding.safeguard()
-                    .device()
-                    .places()
-                    .forEach(place -> dates.put(
-                            place.installed().on(),
-                            "the distance at " + place.words() + " of `" + guarding.tag() + "`"));
-        });
-        cell.registers().dates().forEach(dates::put);
-        return dates;
     }
 }

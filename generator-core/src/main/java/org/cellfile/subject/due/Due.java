@@ -8,7 +8,7 @@ import org.cellfile.source.Span;
  *
  * @param on the last day on which what is there still holds
  * @param tag of the thing concerned
- * @param what has to be done by then, as in "test `rod` of `curtain-north` in automatic"
+ * @param what has to be done by then, as in "function test: Detection with the test rod"
  * @param source who asks for it, with the standing of the source
  * @param where it was stated
  */
