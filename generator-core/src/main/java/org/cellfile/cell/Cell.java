@@ -21,6 +21,7 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.source.World;
+import org.cellfile.standard.ControlStandard;
 import org.cellfile.standard.CrushingStandard;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
@@ -37,6 +38,10 @@ import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.Surroundings;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.due.Proofs;
+import org.cellfile.subject.function.ControlSystem;
+import org.cellfile.subject.function.SafetyFunction;
+import org.cellfile.subject.hazard.Hazard;
+import org.cellfile.subject.hazard.Risk;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
@@ -64,9 +69,11 @@ public record Cell(
         List<StopEvidence> stops,
         List<StopTrend> trends,
         List<ZoneExtent> zones,
+        List<Risk> risks,
         List<ClearanceGap> clearances,
         List<Guarding> safeguards,
         List<Complement> complementary,
+        ControlSystem controlSystem,
         List<Operation> operations,
         Registers registers,
         Verification verification,
@@ -90,6 +97,7 @@ public record Cell(
         Identity identity = Identity.read(top);
         List<StopTest> tests = Section.each(top.list("stop-tests"), StopTest::read);
         List<Zone> zones = Section.each(top.list("zones"), Zone::read);
+        List<Hazard> hazards = Section.each(top.listIfStated("hazards"), Hazard::read);
         List<Clearance> clearances = Section.each(top.listIfStated("clearances"), Clearance::read);
         List<Safeguard> safeguards = top.list("safeguards").stream()
                 .map(Safeguard::read)
@@ -99,8 +107,9 @@ public record Cell(
                 .map(ComplementaryDevice::read)
                 .flatMap(Optional::stream)
                 .toList();
-        List<Deviation> deviations =
-                Deviations.read(top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT));
+        ControlSystem.Described described = ControlSystem.Described.read(top);
+        List<Deviation> deviations = Deviations.read(
+                top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT, SafetyFunction.SORT));
         List<Mode> modes = Section.each(top.list("modes"), Mode::read);
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
@@ -121,6 +130,10 @@ public record Cell(
                             guarding(safeguard, rules(identity.standards(), safeguard), zones, stops, identity))
                     .toList();
             Optional<CrushingStandard> crushing = crushing(identity, clearances, findings);
+            Optional<ControlStandard> control = control(identity, hazards.isEmpty() && described.empty(), findings);
+            List<Risk> risks = control.stream()
+                    .flatMap(standard -> hazards.stream().map(hazard -> new Risk(hazard, standard)))
+                    .toList();
             Surroundings around = new Surroundings(
                     identity.standards().inForce(EmergencyStopStandard.class).stream()
                             .findFirst(),
@@ -137,6 +150,7 @@ public record Cell(
                             .map(zone ->
                                     new ZoneExtent(zone, identity.robot(zone.robot()), named(stops, zone.overrun())))
                             .toList(),
+                    risks,
                     clearances.stream()
                             .map(one -> new ClearanceGap(one, crushing, identity.instrument(one.instrument())))
                             .toList(),
@@ -144,6 +158,9 @@ public record Cell(
                     devices.stream()
                             .map(device -> new Complement(device, around))
                             .toList(),
+                    control.map(standard ->
+                                    ControlSystem.of(described, standard, risks, guardings, function -> List.of()))
+                            .orElse(ControlSystem.NONE),
                     modes.stream()
                             .map(mode -> new Operation(mode, safeguards, devices, identity.standards()))
                             .toList(),
@@ -292,6 +309,14 @@ public record Cell(
         return identity.standards().inForce(CrushingStandard.class).stream().findFirst();
     }
 
+    /** Only a cell with hazards or safety functions needs an edition about what these must reach. */
+    private static Optional<ControlStandard> control(Identity identity, boolean none, Findings findings) {
+        if (!none) {
+            chosen(identity, ControlStandard.class, findings);
+        }
+        return identity.standards().inForce(ControlStandard.class).stream().findFirst();
+    }
+
     private static boolean chosen(Identity identity, Class<? extends Edition> subject, Findings findings) {
         if (!identity.standards().inForce(subject).isEmpty()) {
             return true;
@@ -325,6 +350,7 @@ public record Cell(
     public List<Recomputed> recomputed() {
         List<Recomputed> all = new ArrayList<>(robots);
         all.addAll(zones);
+        all.addAll(risks);
         all.addAll(clearances);
         for (StopEvidence stop : stops) {
             all.add(stop);
@@ -333,6 +359,7 @@ public record Cell(
         all.addAll(trends);
         all.addAll(safeguards);
         all.addAll(complementary);
+        all.addAll(controlSystem.recomputed());
         all.addAll(operations);
         return all;
     }
@@ -360,6 +387,7 @@ public record Cell(
                 identity, instrumentsUsed().stream().map(Stated::characters).collect(Collectors.toSet())));
         dues.addAll(Deviations.dues(deviations));
         dues.addAll(registers.dues(identity));
+        dues.addAll(controlSystem.dues());
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
     }

@@ -5,7 +5,8 @@ import java.math.MathContext;
 import java.math.RoundingMode;
 
 /**
- * A decimal number with its unit. Sums, differences and products are exact; quotients and roots carry 34 digits.
+ * A decimal number with its unit. Sums, differences and products are exact; quotients and roots carry 60 digits, of which 34
+ * count, so that a third taken three times is a whole again.
  *
  * <p>Two quantities are equal when they are the same amount: {@code 1 in} equals {@code 25.4 mm}.
  *
@@ -14,7 +15,11 @@ import java.math.RoundingMode;
 public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quantity> {
 
     /** Enough that no rounding to a printed digit is ever decided by it. */
-    private static final MathContext DIGITS = MathContext.DECIMAL128;
+    static final MathContext COUNTED = MathContext.DECIMAL128;
+
+    static final MathContext CARRIED = new MathContext(60, RoundingMode.HALF_EVEN);
+    private static final MathContext MOST_OF_A_RATE = new MathContext(6, RoundingMode.DOWN);
+    private static final String LEVELS = "abcde";
 
     public static Quantity of(String number, Unit unit) {
         return new Quantity(new BigDecimal(number), unit);
@@ -36,6 +41,28 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
         return of(number, Unit.SECOND);
     }
 
+    /** A rate, written as in {@code 2.3e-7}. */
+    public static Quantity perHour(String number) {
+        return of(number, Unit.PER_HOUR);
+    }
+
+    public static Quantity years(String number) {
+        return of(number, Unit.YEAR);
+    }
+
+    /**
+     * A performance level; they are ordered, and that is all one can do with them.
+     *
+     * @param letter a to e
+     */
+    public static Quantity level(String letter) {
+        return count(LEVELS.indexOf(letter) + 1).rank();
+    }
+
+    private Quantity rank() {
+        return new Quantity(number, Unit.LEVEL);
+    }
+
     public Dimension dimension() {
         return unit.dimension();
     }
@@ -45,13 +72,18 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
         return number.multiply(unit.size());
     }
 
+    /** The digits of it that count. */
+    BigDecimal counted() {
+        return coherent().round(COUNTED);
+    }
+
     /** The same amount in another unit of the same dimension. */
     public Quantity in(Unit other) {
         same(other.dimension());
         if (unit.size().compareTo(other.size()) == 0) {
             return new Quantity(number, other);
         }
-        return new Quantity(coherent().divide(other.size(), DIGITS), other);
+        return new Quantity(coherent().divide(other.size(), COUNTED), other);
     }
 
     public Quantity plus(Quantity other) {
@@ -69,11 +101,11 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
     }
 
     public Quantity per(Quantity other) {
-        return of(coherent().divide(other.coherent(), DIGITS), dimension().per(other.dimension()));
+        return of(coherent().divide(other.coherent(), CARRIED), dimension().per(other.dimension()));
     }
 
     public Quantity root() {
-        return of(coherent().sqrt(DIGITS), dimension().root());
+        return of(coherent().sqrt(CARRIED), dimension().root());
     }
 
     /** One unit of the last digit written: {@code 1350 mm} is to the millimetre, {@code 1.40 m} to the centimetre. */
@@ -101,24 +133,33 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
     @Override
     public int compareTo(Quantity other) {
         same(other.dimension());
-        return coherent().compareTo(other.coherent());
+        return counted().compareTo(other.counted());
     }
 
     @Override
     public boolean equals(Object other) {
         return other instanceof Quantity quantity
                 && dimension().equals(quantity.dimension())
-                && coherent().compareTo(quantity.coherent()) == 0;
+                && counted().compareTo(quantity.counted()) == 0;
     }
 
     @Override
     public int hashCode() {
-        return coherent().stripTrailingZeros().hashCode() * 31 + dimension().hashCode();
+        return counted().stripTrailingZeros().hashCode() * 31 + dimension().hashCode();
     }
 
-    /** Number and unit. A number with more than eight decimals is cut, and an ellipsis says so. */
+    /**
+     * Number and unit; a performance level as {@code PL d}, a rate in an hour as {@code 2.3e-7 1/h}. A number with more than eight
+     * decimals is cut, and an ellipsis says so.
+     */
     @Override
     public String toString() {
+        if (unit.equals(Unit.LEVEL)) {
+            return unit.symbol() + " " + LEVELS.charAt(number.intValueExact() - 1);
+        }
+        if (unit.equals(Unit.PER_HOUR)) {
+            return rate() + " " + unit.symbol();
+        }
         BigDecimal shown = number;
         String cut = "";
         if (shown.stripTrailingZeros().scale() > 8) {
@@ -129,5 +170,13 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
         }
         String text = shown.toPlainString() + cut;
         return unit.symbol().isEmpty() ? text : text + " " + unit.symbol();
+    }
+
+    private String rate() {
+        BigDecimal shown = number.round(MOST_OF_A_RATE);
+        String digits = shown.unscaledValue().toString();
+        String cut = shown.compareTo(number) == 0 ? "" : "…";
+        int exponent = digits.length() - 1 - shown.scale();
+        return digits.charAt(0) + (digits.length() > 1 ? "." + digits.substring(1) : "") + cut + "e" + exponent;
     }
 }

@@ -1,6 +1,7 @@
 package org.cellfile.quantity;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.Optional;
 
@@ -40,10 +41,21 @@ public record Rounding(Side side, Quantity step) {
         return new Rounding(Side.DOWN, step);
     }
 
+    /** Up to so many digits of a value that can be of any order of magnitude; one step of 1 where it is not known. */
+    public static Rounding upToDigits(int digits, Optional<Quantity> value) {
+        return up(value.filter(known -> !known.zero())
+                .map(known -> new Quantity(
+                        known.number()
+                                .round(new MathContext(digits, RoundingMode.CEILING))
+                                .ulp(),
+                        known.unit()))
+                .orElseGet(() -> Quantity.count(1)));
+    }
+
     /** The nearest whole number of steps on the safe side, in the unit of the step. */
     public Quantity round(Quantity value) {
-        BigDecimal steps = value.coherent().divide(step.coherent(), 0, side.mode);
-        BigDecimal number = steps.multiply(step.number());
+        BigDecimal steps = value.coherent().divide(step.coherent(), Quantity.COUNTED);
+        BigDecimal number = steps.setScale(0, side.mode).multiply(step.number());
         return new Quantity(number, step.unit());
     }
 

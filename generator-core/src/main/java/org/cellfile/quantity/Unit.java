@@ -3,9 +3,14 @@ package org.cellfile.quantity;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * A unit and its exact size in the coherent units millimetre, second, kilogram, degree.
+ * A unit and its size in the coherent units millimetre, second, kilogram, degree; exact, except for the units of a rate, whose
+ * size is cut after far more digits than ever count.
+ *
+ * <p>A year is one of operation without a pause, 8760 hours, as the failure rates of ISO 13849-1 count it (published: a maker's
+ * guide to the calculation of safety parameters equates 20 years with 175 200 hours).
  *
  * <p>The inch is 25.4 mm and the pound 0.453 592 37 kg exactly (international yard and pound agreement of 1959).
  *
@@ -25,6 +30,12 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
     public static final Unit INCH_PER_SECOND = unit("in/s", Dimension.SPEED, "25.4");
     public static final Unit KILOGRAM = unit("kg", Dimension.MASS, "1");
     public static final Unit DEGREE = unit("°", Dimension.ANGLE, "1");
+    public static final Unit HOUR = unit("h", Dimension.TIME, "3600");
+    public static final Unit YEAR = unit("years", Dimension.TIME, "31536000");
+    public static final Unit PER_HOUR = per("1/h", HOUR);
+    public static final Unit PER_YEAR = per("1/year", YEAR);
+    public static final Unit POINT = unit("points", Dimension.NONE, "1");
+    public static final Unit LEVEL = unit("PL", Dimension.LEVEL, "1");
 
     /** Every unit a quantity may be written in, in the order messages list them. */
     private static final List<Unit> WRITTEN = List.of(
@@ -46,18 +57,44 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
             PERCENT,
             DEGREE);
 
+    /** Units of times that are not those of a stop. */
+    private static final List<Unit> LONG = List.of(SECOND, unit("min", Dimension.TIME, "60"), HOUR, YEAR);
+
+    /** Units that only few quantities are written in. */
+    private static final List<Unit> SELDOM = List.of(PER_HOUR, PER_YEAR, POINT);
+
     private static Unit unit(String symbol, Dimension dimension, String size) {
         return new Unit(symbol, dimension, new BigDecimal(size));
     }
 
+    private static Unit per(String symbol, Unit unit) {
+        return new Unit(symbol, Dimension.RATE, BigDecimal.ONE.divide(unit.size, Quantity.CARRIED));
+    }
+
     /** The unit with that symbol, if a quantity may be written in it. Upper and lower case differ. */
     public static Optional<Unit> of(String symbol) {
-        return WRITTEN.stream().filter(unit -> unit.symbol.equals(symbol)).findFirst();
+        return Stream.of(WRITTEN, LONG, SELDOM)
+                .flatMap(List::stream)
+                .filter(unit -> unit.symbol.equals(symbol))
+                .findFirst();
+    }
+
+    /** The units of times that are not those of a stop: of cycles, of lives. */
+    public static List<Unit> ofLongTimes() {
+        return LONG;
+    }
+
+    /** True for minutes, hours and years. */
+    public boolean ofLongTime() {
+        return dimension.equals(Dimension.TIME) && size.compareTo(BigDecimal.ONE) > 0;
     }
 
     /** The units a quantity of that dimension may be written in. */
     public static List<Unit> written(Dimension dimension) {
-        return WRITTEN.stream().filter(unit -> unit.dimension.equals(dimension)).toList();
+        return Stream.of(WRITTEN, SELDOM)
+                .flatMap(List::stream)
+                .filter(unit -> unit.dimension.equals(dimension) && !unit.equals(POINT))
+                .toList();
     }
 
     /** True for inches, feet and inches per second. */
@@ -67,7 +104,7 @@ public record Unit(String symbol, Dimension dimension, BigDecimal size) {
 
     /** The unit in which derived values of that dimension are printed. */
     public static Unit coherent(Dimension dimension) {
-        for (Unit unit : List.of(ONE, MILLIMETRE, SECOND, MILLIMETRE_PER_SECOND, KILOGRAM, DEGREE)) {
+        for (Unit unit : List.of(ONE, MILLIMETRE, SECOND, MILLIMETRE_PER_SECOND, KILOGRAM, DEGREE, LEVEL)) {
             if (unit.dimension.equals(dimension)) {
                 return unit;
             }

@@ -16,6 +16,8 @@ import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
@@ -33,6 +35,10 @@ import org.cellfile.source.Stated.Written;
  * never asked for is reported here, at its place, and nowhere else.
  */
 public final class Section {
+
+    private static final Map<String, Quantity> LEVELS = Stream.of("a", "b", "c", "d", "e")
+            .map(Quantity::level)
+            .collect(Collectors.toMap(Quantity::toString, Function.identity(), (a, b) -> a, LinkedHashMap::new));
 
     static final FindingId MISSING_KEY = new FindingId("read.missing-key");
     static final FindingId UNKNOWN_KEY = new FindingId("read.unknown-key");
@@ -155,6 +161,39 @@ public final class Section {
     /** A quantity that must be there, above zero. */
     public Stated<Quantity> positive(String key, Dimension dimension) {
         return due(key).flatMap(node -> quantity(key, node, dimension, false)).orElseGet(() -> missing(key));
+    }
+
+    /** A quantity that may be left out, above zero where it is there. */
+    public Stated<Quantity> positiveIfStated(String key, Dimension dimension) {
+        return may(key).flatMap(node -> quantity(key, node, dimension, false)).orElseGet(() -> missing(key));
+    }
+
+    /** A time above zero that is not that of a stop, in seconds, minutes, hours or years. */
+    public Stated<Quantity> longTime(String key) {
+        return longTime(key, text(key));
+    }
+
+    /** Such a time that may be left out. */
+    public Stated<Quantity> longTimeIfStated(String key) {
+        return longTime(key, textIfStated(key));
+    }
+
+    private Stated<Quantity> longTime(String key, Stated<String> text) {
+        return text.value().isEmpty()
+                ? missing(key)
+                : WrittenQuantity.longTime(text, key, reading.findings()).orElseGet(() -> missing(key));
+    }
+
+    /** A performance level, written as in {@code PL d}. */
+    public Stated<Quantity> level(String key) {
+        return word(key, LEVELS.keySet()).map(LEVELS::get);
+    }
+
+    /** A number without a unit that may be left out, above zero where it is there. */
+    public Stated<Quantity> numberIfStated(String key) {
+        return may(key).flatMap(node -> scalar(key, node))
+                .flatMap(text -> WrittenQuantity.number(text, key, reading.findings()))
+                .orElseGet(() -> missing(key));
     }
 
     /** A quantity that may be left out, not below zero. */

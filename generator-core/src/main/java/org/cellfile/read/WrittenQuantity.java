@@ -26,7 +26,9 @@ final class WrittenQuantity {
     static final FindingId NEGATIVE = new FindingId("quantity.negative");
     static final FindingId ABSURD = new FindingId("quantity.absurd");
 
-    private static final Pattern WRITTEN = Pattern.compile("(-?)(\\d{1,12}(?:\\.\\d{1,12})?) *(.*)");
+    private static final Pattern WRITTEN =
+            Pattern.compile("(-?)(\\d{1,12}(?:\\.\\d{1,12})?)([eE][+-]?\\d{1,2})? *(.*)");
+    private static final Pattern LEVEL = Pattern.compile("PL ([a-e])");
 
     /** Beyond these a robot cell has nothing to measure; a slip of the unit or the decimal point has (common practice). */
     private static final Map<Dimension, Quantity> LARGEST = Map.of(
@@ -47,7 +49,29 @@ final class WrittenQuantity {
      */
     static Optional<Stated<Quantity>> read(
             Stated<String> text, String key, Optional<Dimension> due, boolean zero, Findings findings) {
+        return read(text, key, due, due.map(Unit::written).orElseGet(List::of), zero, findings);
+    }
+
+    /** Reads a time above zero that is not that of a stop: of a cycle, of a life. */
+    static Optional<Stated<Quantity>> longTime(Stated<String> text, String key, Findings findings) {
+        return read(text, key, Optional.of(Dimension.TIME), Unit.ofLongTimes(), false, findings);
+    }
+
+    /**
+     * @param among units to write it in; empty when any will do
+     */
+    private static Optional<Stated<Quantity>> read(
+            Stated<String> text,
+            String key,
+            Optional<Dimension> due,
+            List<Unit> among,
+            boolean zero,
+            Findings findings) {
         String characters = text.characters();
+        Matcher level = LEVEL.matcher(characters);
+        if (level.matches()) {
+            return Optional.of(new Written<>(Quantity.level(level.group(1)), text.where(), characters));
+        }
         String example = due.map(WrittenQuantity::example).orElse("850 mm");
         Matcher matcher = WRITTEN.matcher(characters);
         if (!matcher.matches()) {
@@ -58,8 +82,11 @@ final class WrittenQuantity {
                     "`" + key + "` is `" + characters + "`, which does not begin with a number",
                     "write digits, a point for the decimals, a space and the unit, as in " + example);
         }
-        String rest = matcher.group(3);
-        if (rest.matches("([.,'\\d-]|[eE][+-]?\\d).*")) {
+        boolean rate = matcher.group(4).equals(Unit.PER_HOUR.symbol());
+        String exponent = Optional.ofNullable(matcher.group(3)).orElse("");
+        // Only a rate is so small that people write it with an exponent.
+        String rest = rate ? matcher.group(4) : exponent + matcher.group(4);
+        if (Unit.of(rest).isEmpty() && rest.matches("([.,'\\d-]|[eE][+-]?\\d).*")) {
             return refuse(
                     findings,
                     NOT_A_NUMBER,
@@ -73,18 +100,20 @@ final class WrittenQuantity {
                     NO_UNIT,
                     text,
                     "`" + key + "` is the bare number " + characters + ", and a quantity with its unit is due",
-                    "write the unit after it: " + units(due));
+                    "write the unit after it: " + units(among));
         }
         Optional<Unit> unit = Unit.of(rest);
-        if (unit.isEmpty()) {
+        boolean tooLong = unit.filter(Unit::ofLongTime).isPresent() && !among.isEmpty() && !among.contains(unit.get());
+        if (unit.isEmpty() || tooLong) {
             return refuse(
                     findings,
                     UNKNOWN_UNIT,
                     text,
                     "`" + rest + "` is not a unit that can be read here",
-                    "write one of " + units(due));
+                    "write one of " + units(among));
         }
-        Quantity quantity = new Quantity(new BigDecimal(matcher.group(1) + matcher.group(2)), unit.get());
+        Quantity quantity =
+                new Quantity(new BigDecimal(matcher.group(1) + matcher.group(2) + (rate ? exponent : "")), unit.get());
         if (due.isPresent() && !quantity.dimension().equals(due.get())) {
             return refuse(
                     findings,
@@ -93,7 +122,7 @@ final class WrittenQuantity {
                     "`" + key + "` is " + characters + ", "
                             + quantity.dimension().words() + ", and "
                             + due.get().words() + " is due",
-                    "write it in " + units(due));
+                    "write it in " + units(among));
         }
         if (quantity.number().signum() < 0 || (quantity.zero() && !zero)) {
             return refuse(
@@ -105,7 +134,8 @@ final class WrittenQuantity {
                     "check the measurement or the data sheet");
         }
         Quantity largest = LARGEST.get(quantity.dimension());
-        if (largest != null && quantity.compareTo(largest) > 0) {
+        boolean bounded = !unit.get().ofLongTime() && !unit.get().equals(Unit.POINT) && !among.contains(Unit.YEAR);
+        if (bounded && largest != null && quantity.compareTo(largest) > 0) {
             return refuse(
                     findings,
                     ABSURD,
@@ -145,8 +175,8 @@ final class WrittenQuantity {
         return Optional.of(new Written<>(new Quantity(new BigDecimal(characters), Unit.ONE), text.where(), characters));
     }
 
-    private static String units(Optional<Dimension> due) {
-        List<Unit> units = due.map(Unit::written).orElseGet(() -> List.of(Unit.MILLIMETRE, Unit.SECOND, Unit.KILOGRAM));
+    private static String units(List<Unit> among) {
+        List<Unit> units = among.isEmpty() ? List.of(Unit.MILLIMETRE, Unit.SECOND, Unit.KILOGRAM) : among;
         return units.stream().map(Unit::symbol).collect(Collectors.joining("`, `", "`", "`"));
     }
 
@@ -162,6 +192,9 @@ final class WrittenQuantity {
         }
         if (dimension.equals(Dimension.ANGLE)) {
             return "25 °";
+        }
+        if (dimension.equals(Dimension.RATE)) {
+            return "2.3e-7 1/h";
         }
         return dimension.equals(Dimension.NONE) ? "100 %" : "850 mm";
     }

@@ -52,8 +52,12 @@ public record Asked(Reference reference, Dimension dimension, Set<Form> forms, M
                 .computeIfAbsent(cell.reference(), reference -> new LinkedHashMap<>())
                 .put(key, cell.quantity()));
         return byReference.entrySet().stream()
-                .map(one -> new Asked(one.getKey(), Dimension.LENGTH, Set.of(form), one.getValue()))
+                .map(one -> new Asked(one.getKey(), dimension(one.getValue()), Set.of(form), one.getValue()))
                 .toList();
+    }
+
+    private static Dimension dimension(Map<CopyKey, Quantity> cells) {
+        return cells.values().iterator().next().dimension();
     }
 
     /** True when no value of it can be zero, because the one held here is not. */

@@ -55,6 +55,7 @@ class ArchitectureTest {
             "org.cellfile.subject.clearance..",
             "org.cellfile.subject.safeguard..",
             "org.cellfile.subject.complement..",
+            "org.cellfile.subject.function..",
             "org.cellfile.subject.mode..",
             "org.cellfile.subject.register..",
             "org.cellfile.subject.verification..",

@@ -33,6 +33,10 @@ class FallsDueTest {
         // What is due again of the function tests has tests of its own.
         Files.delete(folder.resolve("tests.yaml"));
         Files.delete(folder.resolve("bypasses.yaml"));
+        // So has what is replaced.
+        Files.delete(folder.resolve("hazards.yaml"));
+        Files.delete(folder.resolve("functions.yaml"));
+        BaseCell.withoutConfirmationsOfFunctions(folder);
     }
 
     private static Cell read(Path folder) {

@@ -1,0 +1,100 @@
+package org.cellfile.subject.function;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.cellfile.claim.Recomputed;
+import org.cellfile.read.Section;
+import org.cellfile.source.Stated;
+import org.cellfile.standard.ControlStandard;
+import org.cellfile.subject.due.Due;
+import org.cellfile.subject.hazard.Risk;
+import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.trace.Fixed;
+
+/** The safety-related control system of the cell: parts, subsystems, and the safety functions they carry out. */
+public record ControlSystem(List<PartLife> parts, List<SubsystemLevel> subsystems, List<FunctionLevel> functions) {
+
+    /** As it was stated. */
+    public record Described(List<Part> parts, List<Subsystem> subsystems, List<SafetyFunction> functions) {
+
+        public static Described read(Section top) {
+            return new Described(
+                    Section.each(top.listIfStated("parts"), Part::read),
+                    Section.each(top.listIfStated("subsystems"), Subsystem::read),
+                    Section.each(top.listIfStated("functions"), SafetyFunction::read));
+        }
+
+        /** True when nothing of it is described. */
+        public boolean empty() {
+            return parts.isEmpty() && subsystems.isEmpty() && functions.isEmpty();
+        }
+    }
+
+    /** Where no edition says how to recompute it. */
+    public static final ControlSystem NONE = new ControlSystem(List.of(), List.of(), List.of());
+
+    /**
+     * Recomputes it.
+     *
+     * @param minimums what standards ask of a function, whatever the hazard
+     */
+    public static ControlSystem of(
+            Described described,
+            ControlStandard standard,
+            List<Risk> risks,
+            List<Guarding> guardings,
+            Function<SafetyFunction, List<Fixed>> minimums) {
+        List<PartLife> parts = described.parts().stream()
+                .map(part -> new PartLife(part, standard))
+                .toList();
+        List<SubsystemLevel> subsystems = described.subsystems().stream()
+                .map(one -> new SubsystemLevel(one, tag -> named(parts, tag), standard))
+                .toList();
+        return new ControlSystem(
+                parts,
+                subsystems,
+                described.functions().stream()
+                        .map(function -> new FunctionLevel(
+                                function,
+                                tag -> named(subsystems, tag),
+                                guardings.stream()
+                                        .filter(guarding -> function.triggeredBy(guarding.tag()))
+                                        .toList(),
+                                new FunctionLevel.Due(asking(function, risks), minimums.apply(function)),
+                                standard))
+                        .toList());
+    }
+
+    private static List<Risk> asking(SafetyFunction function, List<Risk> risks) {
+        return risks.stream()
+                .filter(risk -> function.triggeredBy().stream()
+                        .flatMap(tag -> tag.value().stream())
+                        .anyMatch(risk.hazard()::servedBy))
+                .toList();
+    }
+
+    private static <R extends Recomputed> Optional<R> named(List<R> things, Stated<String> tag) {
+        return things.stream()
+                .filter(one -> tag.value().equals(Optional.of(one.tag())))
+                .findFirst();
+    }
+
+    /** Everything with derived values, from the parts to the functions. */
+    public List<Recomputed> recomputed() {
+        List<Recomputed> all = new ArrayList<>(parts);
+        all.addAll(subsystems);
+        all.addAll(functions);
+        return all;
+    }
+
+    /** Every replacement of a part, or of a subsystem that is replaced as a whole. */
+    public List<Due> dues() {
+        return Stream.concat(
+                        parts.stream().map(PartLife::due), subsystems.stream().map(SubsystemLevel::due))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+}

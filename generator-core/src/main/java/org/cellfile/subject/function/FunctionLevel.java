@@ -1,0 +1,184 @@
+package org.cellfile.subject.function;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.cellfile.claim.Claim;
+import org.cellfile.claim.Recomputed;
+import org.cellfile.claim.Recorded;
+import org.cellfile.finding.Finding;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding;
+import org.cellfile.source.Stated;
+import org.cellfile.standard.ControlStandard;
+import org.cellfile.subject.hazard.Risk;
+import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Given;
+import org.cellfile.trace.Greatest;
+import org.cellfile.trace.Least;
+import org.cellfile.trace.Sum;
+import org.cellfile.trace.Term;
+import org.cellfile.trace.Withheld;
+
+/** A safety function with the performance level it needs and the one it reaches. */
+public final class FunctionLevel implements Recomputed {
+
+    private static final int DIGITS = 3;
+
+    /** A subsystem in the chain, where it is described. */
+    public record Stage(SafetyFunction.Element element, Optional<SubsystemLevel> subsystem) {}
+
+    /**
+     * What a function has to reach, apart from what it is built of.
+     *
+     * @param risks hazards against which its triggers are named
+     * @param minimums levels that standards ask of every function of its sort
+     */
+    public record Due(List<Risk> risks, List<Fixed> minimums) {}
+
+    private final SafetyFunction function;
+    private final ControlStandard standard;
+    private final List<Stage> stages;
+    private final List<Guarding> triggers;
+    private final Due due;
+    private final Derived required;
+    private final Derived pfh;
+    private final Derived bySum;
+    private final Derived reached;
+
+    /**
+     * @param subsystems by tag; one that is described nowhere has been reported
+     * @param triggers the safeguards that set it off; complementary devices are none
+     */
+    public FunctionLevel(
+            SafetyFunction function,
+            Function<Stated<String>, Optional<SubsystemLevel>> subsystems,
+            List<Guarding> triggers,
+            Due due,
+            ControlStandard standard) {
+        this.function = function;
+        this.standard = standard;
+        this.triggers = triggers;
+        this.due = due;
+        this.stages = function.chain().stream()
+                .map(element -> new Stage(element, subsystems.apply(element.subsystem())))
+                .toList();
+        this.required = level("required-level", "required performance level", "PL_r", "4.3", asked(), true);
+        Term sum = sum();
+        this.pfh = new Derived(
+                tag(),
+                "pfh",
+                "frequency of dangerous failure of the function",
+                "PFH_D",
+                standard.id() + ", 6.3",
+                sum,
+                Rounding.upToDigits(DIGITS, sum.value()));
+        this.bySum = level("level-by-sum", "performance level by the sum", "PL_Σ", "4.5.1", standard.level(pfh), false);
+        List<Term> levels = new ArrayList<>(List.of(bySum));
+        subsystems().forEach(subsystem -> levels.add(subsystem.level()));
+        this.reached = level("reached-level", "reached performance level", "PL", "6.3", new Least(levels), false);
+    }
+
+    private Derived level(String name, String words, String symbol, String clause, Term expression, boolean up) {
+        Quantity step = Quantity.level("a");
+        return new Derived(
+                tag(),
+                name,
+                words,
+                symbol,
+                standard.id() + ", " + clause,
+                expression,
+                up ? Rounding.up(step) : Rounding.down(step));
+    }
+
+    private Term asked() {
+        List<Term> levels = new ArrayList<>();
+        due.risks().forEach(risk -> levels.add(risk.required()));
+        levels.addAll(due.minimums());
+        function.requires()
+                .ifPresent(requires ->
+                        levels.add(new Given("PL_r", requires.because().characters(), requires.level())));
+        return levels.isEmpty()
+                ? new Withheld("PL_r", "no hazard names what triggers it, and no other reason for it is stated")
+                : new Greatest(levels);
+    }
+
+    private Term sum() {
+        boolean all = stages.stream().allMatch(stage -> stage.subsystem().isPresent());
+        return all && !stages.isEmpty()
+                ? new Sum(subsystems().<Term>map(SubsystemLevel::pfh).toList())
+                : new Withheld("PFH_D", "a subsystem of its chain is not described");
+    }
+
+    private Stream<SubsystemLevel> subsystems() {
+        return stages.stream().flatMap(stage -> stage.subsystem().stream());
+    }
+
+    public SafetyFunction function() {
+        return function;
+    }
+
+    /** Its chain, from the sensor to what switches the power. */
+    public List<Stage> stages() {
+        return stages;
+    }
+
+    /** The safeguards that set it off. */
+    public List<Guarding> triggers() {
+        return triggers;
+    }
+
+    /** Why the level it needs is what it is. */
+    public Due due() {
+        return due;
+    }
+
+    /** The performance level it needs. */
+    public Derived required() {
+        return required;
+    }
+
+    /** The frequency of dangerous failure, in 1/h. */
+    public Derived pfh() {
+        return pfh;
+    }
+
+    /** The performance level that the frequency alone would let it have. */
+    public Derived levelBySum() {
+        return bySum;
+    }
+
+    /** The performance level it reaches: by the sum, and by the weakest of its subsystems. */
+    public Derived reached() {
+        return reached;
+    }
+
+    @Override
+    public String tag() {
+        return function.tag().characters();
+    }
+
+    @Override
+    public List<Derived> derived() {
+        return List.of(required, pfh, bySum, reached);
+    }
+
+    @Override
+    public Recorded recorded() {
+        return function.recorded();
+    }
+
+    @Override
+    public List<Claim> requirements() {
+        return List.of();
+    }
+
+    @Override
+    public List<Finding> faults() {
+        return List.of();
+    }
+}
