@@ -147,11 +147,12 @@ public final class Composition {
         return chapters;
     }
 
-    /** Every fixed value and table the derived values rest on, and every rule in words a device or a mode was held against. */
+    /** Every fixed value and table the derived values rest on, and every rule in words a device, a subsystem or a mode was held against. */
     public static Set<Reference> references(Cell cell) {
         Set<Reference> references = inOrder();
         cell.derived().values().forEach(derived -> references.addAll(derived.references()));
         cell.complementary().forEach(device -> references.addAll(device.rules()));
+        cell.controlSystem().subsystems().forEach(subsystem -> references.addAll(subsystem.rules()));
         cell.operations().forEach(mode -> references.addAll(mode.rules()));
         return new LinkedHashSet<>(references);
     }

@@ -63,6 +63,17 @@ public final class RefuseDateAfterAsOf implements Check {
                                 "a calibration of `" + instrument.tag().characters() + "`")));
         dates.putAll(DatesAtTheCell.of(cell));
         cell.registers().otherDates().forEach(dates::put);
+        // A part may have served elsewhere before this cell was built, but it cannot be in it before it is put there.
+        cell.controlSystem()
+                .parts()
+                .forEach(part -> dates.put(part.part().installed(), "the installation of `" + part.tag() + "`"));
+        cell.controlSystem()
+                .subsystems()
+                .forEach(subsystem -> subsystem
+                        .subsystem()
+                        .maker()
+                        .ifPresent(maker ->
+                                dates.put(maker.installed(), "the installation of `" + subsystem.tag() + "`")));
         cell.stops().forEach(stop -> dates.put(stop.test().on(), "the stop test `" + stop.tag() + "`"));
         for (Round round : cell.verification().rounds()) {
             String tag = "`" + round.tag().characters() + "`";

@@ -91,6 +91,12 @@ public final class Section {
         return where;
     }
 
+    /** Where a key is written; where the section begins when it is not. */
+    public Span where(String key) {
+        Node.Pair pair = pairs.get(key);
+        return pair == null ? where : pair.key().where();
+    }
+
     /** True when the key is written, whatever it holds. */
     public boolean has(String key) {
         asked.add(key);

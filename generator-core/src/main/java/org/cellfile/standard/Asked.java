@@ -60,9 +60,9 @@ public record Asked(Reference reference, Dimension dimension, Set<Form> forms, M
         return cells.values().iterator().next().dimension();
     }
 
-    /** True when no value of it can be zero, because the one held here is not. */
+    /** True when no value of it can be zero, because the one held here is not, or is a rate. */
     public boolean aboveZero() {
         Quantity whole = ours.get(new CopyKey.Whole());
-        return whole != null && !whole.zero();
+        return dimension.equals(Dimension.RATE) || (whole != null && !whole.zero());
     }
 }

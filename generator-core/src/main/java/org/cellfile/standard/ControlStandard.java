@@ -1,7 +1,9 @@
 package org.cellfile.standard;
 
+import java.util.Optional;
 import java.util.Set;
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Reference;
 import org.cellfile.trace.Term;
 
 /** What performance a safety function needs and reaches: the subject of ISO 13849-1. */
@@ -27,6 +29,15 @@ public interface ControlStandard extends Edition {
 
     /** The most that counts of the mean time to dangerous failure of a channel, in years. */
     Fixed mostOfChannel(Category category);
+
+    /** How many channels a category has, and that no part stands in two of them. */
+    Reference structures();
+
+    /** What the parts of category 1 are. */
+    Reference wellTriedComponents();
+
+    /** The highest performance level that a category reaches, whatever its parts; empty where it reaches every one. */
+    Optional<Fixed> highestLevel(Category category);
 
     /** The least that a channel of a category must have, in years. */
     Fixed leastOfChannel(Category category);

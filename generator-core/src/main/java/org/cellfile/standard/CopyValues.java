@@ -2,7 +2,9 @@ package org.cellfile.standard;
 
 import java.util.List;
 import java.util.Optional;
+import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Unit;
 import org.cellfile.trace.Clause;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Reference;
@@ -88,14 +90,23 @@ public record CopyValues(List<Read> all) {
                 .toList();
     }
 
+    private static Quantity difference(Quantity more, Unit written) {
+        return more.dimension().equals(Dimension.LENGTH)
+                ? more.plain()
+                : more.in(written).plain();
+    }
+
     /** What is held here from memory, beside what was read. */
     private static String beside(Quantity ours, Quantity theirs) {
         int order = theirs.compareTo(ours);
+        String side = order > 0 ? " more" : " less";
         String difference = order == 0
                 ? "no difference"
-                : order > 0
-                        ? "theirs is " + theirs.minus(ours).plain() + " more"
-                        : "theirs is " + ours.minus(theirs).plain() + " less";
+                : "theirs is "
+                        + (ours.dimension().equals(Dimension.LEVEL)
+                                ? "one that asks for" + side
+                                : difference(order > 0 ? theirs.minus(ours) : ours.minus(theirs), theirs.unit())
+                                        + side);
         return "here from memory " + ours.plain() + ", " + difference;
     }
 }

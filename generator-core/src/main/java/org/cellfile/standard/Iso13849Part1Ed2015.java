@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.cellfile.quantity.Quantity;
@@ -38,7 +39,19 @@ public final class Iso13849Part1Ed2015 extends FixedValues implements ControlSta
 
     private final Map<String, Fixed> bounds = rows("level", bounds());
 
+    private final Map<String, Fixed> highest = rows("category", highest());
+
     private final FailureTable failures = failures();
+
+    private final Reference structures = reference(
+            "structures",
+            "one channel in the categories B, 1 and 2, two in 3 and 4, and no part in both of them or in a channel and in its"
+                    + " test equipment",
+            clause("6.2.3 to 6.2.7"),
+            new FromMemory("one channel with a test as the counterpart of category 2 is published by GT Engineering"));
+
+    private final Reference wellTried =
+            reference("well-tried", "well-tried components in category 1", clause("6.2.4"), new FromMemory(""));
 
     private final Fixed dangerousShare = fixed(
             "r_D",
@@ -192,6 +205,19 @@ public final class Iso13849Part1Ed2015 extends FixedValues implements ControlSta
         return bounds;
     }
 
+    private Map<String, Fixed> highest() {
+        Reference reference = reference(
+                "highest-level",
+                "highest performance level of the categories B, 1 and 2",
+                clause("6.2.3 to 6.2.5"),
+                new FromMemory("for category 1 published in safety manuals of JUMO"));
+        Map<String, Fixed> highest = new LinkedHashMap<>();
+        Map.of(Category.B, "b", Category.ONE, "c", Category.TWO, "d")
+                .forEach((category, letter) ->
+                        highest.put(category.word(), new Fixed("PL_max", Quantity.level(letter), reference)));
+        return highest;
+    }
+
     private FailureTable failures() {
         FailureTable ours = new FailureTable(
                 "iso-13849-1-2015-annex-k.csv",
@@ -298,6 +324,21 @@ public final class Iso13849Part1Ed2015 extends FixedValues implements ControlSta
     @Override
     public Fixed mostOfChannel(Category category) {
         return category == Category.FOUR ? mostInFour : most;
+    }
+
+    @Override
+    public Reference structures() {
+        return structures;
+    }
+
+    @Override
+    public Reference wellTriedComponents() {
+        return wellTried;
+    }
+
+    @Override
+    public Optional<Fixed> highestLevel(Category category) {
+        return Optional.ofNullable(highest.get(category.word()));
     }
 
     @Override

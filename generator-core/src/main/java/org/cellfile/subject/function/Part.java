@@ -3,6 +3,7 @@ package org.cellfile.subject.function;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.cellfile.claim.Recorded;
 import org.cellfile.finding.Finding;
@@ -55,8 +56,13 @@ public record Part(
     /** How often it fails is told in no way, or in several. */
     public static final FindingId HOW_OFTEN = new FindingId("part.how-often-it-fails");
 
+    /** Something is stated of it on which nothing rests, as it fails in another way. */
+    public static final FindingId NOT_NEEDED = new FindingId("part.not-needed");
+
     private static final List<String> WAYS =
             List.of("mttfd", "mttf", "b10d", "b10", "failure-rate", "dangerous-failure-rate");
+
+    private static final List<String> OF_DANGEROUS = List.of("mttfd", "b10d", "dangerous-failure-rate");
 
     /**
      * How often it is operated.
@@ -85,19 +91,20 @@ public record Part(
 
     public static Part read(Section section) {
         Stated<String> tag = section.tag(SORT);
-        howOften(section, tag);
-        boolean wears = section.has("b10d") || section.has("b10");
+        boolean told = howOften(section, tag);
+        Recorded recorded = Recordings.read(section, tag.characters());
+        boolean wears = told && (section.has("b10d") || section.has("b10"));
         Optional<Section> coverage = section.sectionIfStated("coverage");
         Part part = new Part(
                 tag,
                 section.text("name"),
                 section.text("source"),
-                section.longTimeIfStated("mttfd"),
-                section.longTimeIfStated("mttf"),
-                section.numberIfStated("b10d"),
-                section.numberIfStated("b10"),
-                section.positiveIfStated("failure-rate", Dimension.RATE),
-                section.positiveIfStated("dangerous-failure-rate", Dimension.RATE),
+                counted(told, section.longTimeIfStated("mttfd")),
+                counted(told, section.longTimeIfStated("mttf")),
+                counted(told, section.numberIfStated("b10d")),
+                counted(told, section.numberIfStated("b10")),
+                counted(told, section.positiveIfStated("failure-rate", Dimension.RATE)),
+                counted(told, section.positiveIfStated("dangerous-failure-rate", Dimension.RATE)),
                 section.positiveIfStated("dangerous", Dimension.NONE),
                 wears ? Optional.of(Operations.read(section.section("operations"))) : Optional.empty(),
                 coverage.map(one -> one.positive("share", Dimension.NONE))
@@ -109,12 +116,18 @@ public record Part(
                 section.statementIfStated("well-tried"),
                 section.longTimeIfStated("mission-time"),
                 section.date("installed"),
-                Recordings.read(section, tag.characters()));
+                told ? recorded : new Recorded(recorded.about(), recorded.where(), Map.of()));
         coverage.ifPresent(Section::close);
         return part;
     }
 
-    private static void howOften(Section section, Stated<String> tag) {
+    /** Of several figures none counts. */
+    private static Stated<Quantity> counted(boolean told, Stated<Quantity> figure) {
+        return told ? figure : new Stated.Missing<>(figure.where(), figure.characters());
+    }
+
+    /** True when it is told in one way. */
+    private static boolean howOften(Section section, Stated<String> tag) {
         List<String> told = new ArrayList<>(WAYS.stream().filter(section::has).toList());
         if (told.size() != 1) {
             section.report(Finding.refuses(
@@ -126,6 +139,24 @@ public record Part(
                             : "how often `" + tag.characters() + "` fails is told in " + told.size() + " ways: `"
                                     + String.join("`, `", told) + "`",
                     "state one of `" + String.join("`, `", WAYS) + "`, as its maker does"));
+            section.has("operations");
+            return false;
         }
+        if (!told.get(0).startsWith("b10") && section.has("operations")) {
+            notNeeded(section, tag, "operations", told.get(0), "tells of failures by time, whatever the operations");
+        }
+        if (OF_DANGEROUS.contains(told.get(0)) && section.has("dangerous")) {
+            notNeeded(section, tag, "dangerous", told.get(0), "tells of dangerous failures alone");
+        }
+        return true;
+    }
+
+    private static void notNeeded(Section section, Stated<String> tag, String key, String told, String why) {
+        section.report(Finding.refuses(
+                NOT_NEEDED,
+                tag.characters(),
+                section.where(key),
+                "nothing rests on `" + key + "` of `" + tag.characters() + "`: its `" + told + "` " + why,
+                "take `" + key + "` out, or state the figure that its maker gives with it"));
     }
 }

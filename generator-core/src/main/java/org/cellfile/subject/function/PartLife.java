@@ -163,8 +163,13 @@ public final class PartLife implements Recomputed {
 
     /** The share of its dangerous failures that is found; none where nothing is said. */
     public Term coverage() {
+        return coverage("DC");
+    }
+
+    /** The same under a symbol that tells several apart. */
+    Term coverage(String symbol) {
         return part.coverage().value().isPresent()
-                ? new Given("DC", "diagnostic coverage of `" + tag() + "`", part.coverage())
+                ? new Given(symbol, "diagnostic coverage of `" + tag() + "`", part.coverage())
                 : new Count(Quantity.of("0", Unit.PERCENT));
     }
 
@@ -224,6 +229,6 @@ public final class PartLife implements Recomputed {
 
     @Override
     public List<Finding> faults() {
-        return List.of();
+        return new PartFaults(part).findings();
     }
 }

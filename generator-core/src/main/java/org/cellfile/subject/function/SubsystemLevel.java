@@ -4,7 +4,9 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.cellfile.calculation.DangerousFailure;
 import org.cellfile.claim.Claim;
@@ -22,6 +24,8 @@ import org.cellfile.subject.due.Due;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Least;
+import org.cellfile.trace.Quotient;
+import org.cellfile.trace.Reference;
 import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
@@ -46,6 +50,7 @@ public final class SubsystemLevel implements Recomputed {
     private final Optional<Derived> mttfd;
     private final Optional<Derived> coverage;
     private final Optional<Derived> score;
+    private final Optional<Derived> testInterval;
     private final Optional<Derived> ofEquipment;
     private final Derived pfh;
     private final Derived level;
@@ -75,9 +80,17 @@ public final class SubsystemLevel implements Recomputed {
         this.ofEquipment = keep(ofEquipment());
         this.coverage = keep(coverage());
         this.score = keep(score());
-        this.pfh = subsystem.maker().map(this::told).orElseGet(this::looked);
+        this.testInterval = keep(subsystem
+                .test()
+                .filter(test -> subsystem.category().value().equals(Optional.of(Category.TWO)))
+                .filter(test -> !subsystem.channels().isEmpty())
+                .flatMap(this::testInterval));
+        // Where both are stated, or neither, that was reported, and nothing rests on either.
+        Optional<Subsystem.Maker> maker =
+                subsystem.maker().filter(one -> subsystem.channels().isEmpty());
+        this.pfh = maker.map(this::told).orElseGet(this::looked);
         derived.add(pfh);
-        this.level = performance();
+        this.level = performance(maker);
         derived.add(level);
         this.replaceAfter = keep(subsystem.maker().map(this::replaceAfter));
     }
@@ -99,8 +112,16 @@ public final class SubsystemLevel implements Recomputed {
     private Term series(List<PartLife> parts) {
         return parts.isEmpty()
                 ? new Withheld("MTTF_D", "no part of it is described")
-                : DangerousFailure.ofSeries(
-                        parts.stream().<Term>map(PartLife::mttfd).toList());
+                : DangerousFailure.ofSeries(times(parts));
+    }
+
+    /** Each under a symbol of its own where there are several. */
+    private static List<Term> times(List<PartLife> parts) {
+        return parts.size() == 1
+                ? List.of(parts.get(0).mttfd())
+                : IntStream.range(0, parts.size())
+                        .<Term>mapToObj(i -> parts.get(i).mttfd().numbered(i + 1))
+                        .toList();
     }
 
     private ChannelLife channel(Subsystem.Channel channel, List<PartLife> parts) {
@@ -163,12 +184,18 @@ public final class SubsystemLevel implements Recomputed {
                         "DC_avg",
                         "Annex E",
                         DangerousFailure.averageCoverage(
-                                parts.stream().map(PartLife::coverage).toList(),
-                                parts.stream().<Term>map(PartLife::mttfd).toList()),
+                                IntStream.range(0, parts.size())
+                                        .mapToObj(
+                                                i -> parts.get(i).coverage(parts.size() == 1 ? "DC" : "DC_" + (i + 1)))
+                                        .toList(),
+                                times(parts)),
                         Rounding.down(Quantity.of("0.01", Unit.PERCENT))));
     }
 
     private Optional<Derived> score() {
+        boolean listed = subsystem.commonCause().stream()
+                .allMatch(one -> standard.commonCauseMeasures()
+                        .contains(one.measure().value().orElse("")));
         List<Term> scores = subsystem.commonCause().stream()
                 .flatMap(measure -> measure.measure().value().stream())
                 .filter(standard.commonCauseMeasures()::contains)
@@ -182,8 +209,23 @@ public final class SubsystemLevel implements Recomputed {
                         "score of the measures against failures of common cause",
                         "CCF",
                         "Annex F",
-                        new Sum(scores),
+                        listed ? new Sum(scores) : new Withheld("CCF", "a measure is not in the list of the edition"),
                         Rounding.down(Quantity.of("1", Unit.POINT))));
+    }
+
+    /** By the demands; in the unit in which the time between tests is stated. */
+    private Optional<Derived> testInterval(Subsystem.Test test) {
+        return test.every()
+                .value()
+                .map(every -> derived(
+                        "test-interval",
+                        "longest time from test to test",
+                        "t_test",
+                        "4.5.4",
+                        new Quotient(
+                                new Given("t_demand", "from demand to demand", test.demandedEvery()),
+                                standard.testsForEachDemand()),
+                        Rounding.down(Quantity.of("0.01", every.unit()))));
     }
 
     private Derived told(Subsystem.Maker maker) {
@@ -196,6 +238,7 @@ public final class SubsystemLevel implements Recomputed {
         Term looked = subsystem
                 .category()
                 .value()
+                .filter(category -> subsystem.maker().isEmpty())
                 .flatMap(category -> mttfd.map(time -> standard.pfh(
                         category,
                         time,
@@ -216,7 +259,7 @@ public final class SubsystemLevel implements Recomputed {
                 Rounding.upToDigits(DIGITS, expression.value()));
     }
 
-    private Derived performance() {
+    private Derived performance(Optional<Subsystem.Maker> maker) {
         Rounding step = Rounding.down(Quantity.level("a"));
         Term byPfh = standard.level(pfh);
         return derived(
@@ -224,12 +267,8 @@ public final class SubsystemLevel implements Recomputed {
                 "performance level",
                 "PL",
                 "4.5.1",
-                subsystem
-                        .maker()
-                        .<Term>map(maker -> new Given(
-                                "PL",
-                                "as its maker states it, " + maker.source().characters(),
-                                maker.level()))
+                maker.<Term>map(one -> new Given(
+                                "PL", "as its maker states it, " + one.source().characters(), one.level()))
                         .orElse(byPfh),
                 step);
     }
@@ -329,14 +368,28 @@ public final class SubsystemLevel implements Recomputed {
         return subsystem.recorded();
     }
 
+    /** The longest time from test to test; empty where nothing is tested by the clock. */
+    Optional<Derived> longestTestInterval() {
+        return testInterval;
+    }
+
+    ControlStandard standard() {
+        return standard;
+    }
+
+    /** Every value and rule of the edition that it was held against, kept or not. */
+    public Set<Reference> rules() {
+        return HeldAgainst.of(this).rules();
+    }
+
     @Override
     public List<Claim> requirements() {
-        return List.of();
+        return HeldAgainst.of(this).claims();
     }
 
     @Override
     public List<Finding> faults() {
-        return List.of();
+        return HeldAgainst.of(this).findings();
     }
 
     /** Every part in it, and every part that tests it, each once. */

@@ -13,6 +13,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Unit;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.Asked;
@@ -86,13 +87,13 @@ public record CopyValue(
     private static List<Part> parts(Section section, Asked asked) {
         if (asked.forms().contains(Form.HEIGHTS)
                 && (section.has("rows") || asked.forms().size() == 1)) {
-            return rows(section, CopyValue::heights);
+            return rows(section, asked, CopyValue::heights);
         }
         if (asked.forms().contains(Form.OPENINGS)) {
-            return rows(section, row -> opening(row, asked));
+            return rows(section, asked, row -> opening(row, asked));
         }
         if (asked.forms().contains(Form.WORDS)) {
-            return rows(section, row -> headedByAWord(row, asked));
+            return rows(section, asked, row -> headedByAWord(row, asked));
         }
         Stated<Quantity> is = is(section, asked);
         if (asked.forms().contains(Form.OF_A_SAFEGUARD)) {
@@ -104,19 +105,29 @@ public record CopyValue(
         return List.of(new Part(new CopyKey.Whole(), is));
     }
 
+    /** In the units in which such values are written. */
     private static Stated<Quantity> is(Section section, Asked asked) {
+        if (asked.dimension().equals(Dimension.LEVEL)) {
+            return section.level("is");
+        }
+        Optional<Unit> unit = asked.ours().values().stream().map(Quantity::unit).findFirst();
+        if (unit.filter(Unit::ofLongTime).isPresent()) {
+            return section.longTime("is");
+        }
         if (asked.dimension().equals(Dimension.NONE)) {
-            return section.number("is");
+            return unit.filter(one -> !one.equals(Unit.ONE)).isPresent()
+                    ? section.positive("is", Dimension.NONE)
+                    : section.number("is");
         }
         return asked.aboveZero()
                 ? section.positive("is", asked.dimension())
                 : section.quantity("is", asked.dimension());
     }
 
-    private static List<Part> rows(Section section, Function<Section, Optional<CopyKey>> key) {
+    private static List<Part> rows(Section section, Asked asked, Function<Section, Optional<CopyKey>> key) {
         return Section.each(section.list("rows"), row -> {
                     Optional<CopyKey> read = key.apply(row);
-                    Stated<Quantity> is = row.quantity("is", Dimension.LENGTH);
+                    Stated<Quantity> is = is(row, asked);
                     return read.map(one -> new Part(one, is));
                 })
                 .stream()
