@@ -153,6 +153,7 @@ public final class Composition {
         cell.derived().values().forEach(derived -> references.addAll(derived.references()));
         cell.complementary().forEach(device -> references.addAll(device.rules()));
         cell.operations().forEach(mode -> references.addAll(mode.rules()));
+        cell.controlSystem().functions().forEach(function -> references.addAll(function.rules()));
         return new LinkedHashSet<>(references);
     }
 

@@ -108,6 +108,9 @@ public record CopyValue(
         if (asked.dimension().equals(Dimension.NONE)) {
             return section.number("is");
         }
+        if (asked.dimension().equals(Dimension.LEVEL)) {
+            return section.level("is");
+        }
         return asked.aboveZero()
                 ? section.positive("is", asked.dimension())
                 : section.quantity("is", asked.dimension());
