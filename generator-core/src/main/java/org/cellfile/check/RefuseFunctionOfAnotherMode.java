@@ -36,7 +36,7 @@ public final class RefuseFunctionOfAnotherMode implements Check {
         for (FunctionLevel function : cell.controlSystem().functions()) {
             for (Stated<String> named : function.function().modes()) {
                 mode(named, cell)
-                        .ifPresent(mode -> atRest(function, named, mode).ifPresent(findings::add));
+                        .ifPresent(mode -> atRest(function, named, mode, cell).ifPresent(findings::add));
             }
         }
         cell.modes().forEach(mode -> findings.addAll(leftOut(mode, cell)));
@@ -50,7 +50,7 @@ public final class RefuseFunctionOfAnotherMode implements Check {
                 .findFirst();
     }
 
-    private static Optional<Finding> atRest(FunctionLevel function, Stated<String> named, Mode mode) {
+    private static Optional<Finding> atRest(FunctionLevel function, Stated<String> named, Mode mode, Cell cell) {
         List<String> rest = new ArrayList<>();
         function.triggers().stream()
                 .map(trigger -> trigger.safeguard())
@@ -61,6 +61,7 @@ public final class RefuseFunctionOfAnotherMode implements Check {
         // An emergency stop that a mode leaves out is refused at the mode.
         function.devices().stream()
                 .filter(device -> device.sort() instanceof EnablingDevice && !enables(device, mode))
+                .filter(device -> !lacksOne(mode, cell))
                 .forEach(device -> rest.add("`" + device.tag().characters() + "` is not among the enabling devices of `"
                         + mode.tag().characters() + "`, " + mode.tag().where().position()));
         return rest.isEmpty()
@@ -80,6 +81,14 @@ public final class RefuseFunctionOfAnotherMode implements Check {
     private static boolean doesNotAct(Safeguard safeguard, Mode mode) {
         return mode.state(safeguard) == State.NOT_APPLICABLE
                 || (mode.state(safeguard) == State.SUSPENDED && !mode.is(Mode.AUTOMATIC));
+    }
+
+    /** That a mode names no enabling device where one is due is refused at the mode. */
+    private static boolean lacksOne(Mode mode, Cell cell) {
+        return (mode.manual() || mode.inside() > 0)
+                && cell.complementary().stream()
+                        .map(complement -> complement.device())
+                        .noneMatch(device -> device.sort() instanceof EnablingDevice && enables(device, mode));
     }
 
     private static boolean enables(ComplementaryDevice device, Mode mode) {

@@ -55,7 +55,7 @@ public final class AnsiR1506Ed2012 extends FixedValues implements RobotStandard,
             new FromMemory("common practice"));
 
     private final Fixed functionLevel = fixed(
-            "PL_r",
+            "PL_min",
             Quantity.level("d"),
             "function-level",
             "least performance level of a safety function of a robot",

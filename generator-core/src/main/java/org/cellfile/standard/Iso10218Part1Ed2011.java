@@ -39,7 +39,7 @@ public final class Iso10218Part1Ed2011 extends FixedValues implements RobotStand
             new FromMemory("common practice"));
 
     private final Fixed functionLevel = fixed(
-            "PL_r",
+            "PL_min",
             Quantity.level("d"),
             "function-level",
             "least performance level of a safety function of a robot",

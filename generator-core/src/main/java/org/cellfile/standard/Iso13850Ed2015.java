@@ -45,7 +45,7 @@ public final class Iso13850Ed2015 extends FixedValues implements EmergencyStopSt
             rule("colours", "red actuator, on a yellow background as far as practicable", "cl. 4.3.6", TWO_PAGES);
 
     private final Fixed functionLevel = fixed(
-            "PL_r",
+            "PL_min",
             Quantity.level("c"),
             "function-level",
             "least performance level of an emergency stop function",

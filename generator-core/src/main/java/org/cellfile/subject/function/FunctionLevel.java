@@ -11,6 +11,7 @@ import org.cellfile.claim.Recorded;
 import org.cellfile.finding.Finding;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
+import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.ControlStandard;
 import org.cellfile.subject.complement.ComplementaryDevice;
@@ -97,10 +98,10 @@ public final class FunctionLevel implements Recomputed {
                 "PFH_D",
                 standard.id() + ", 6.3",
                 sum,
-                Rounding.upToDigits(DIGITS, sum.value()));
+                Rounding.upToDigits(DIGITS, sum.value().map(exact -> exact.in(Unit.PER_HOUR))));
         this.bySum = level("level-by-sum", "performance level by the sum", "PL_Σ", "4.5.1", standard.level(pfh), false);
         List<Term> levels = new ArrayList<>();
-        subsystems().forEach(subsystem -> levels.add(subsystem.level()));
+        levels.addAll(numbered(subsystems().map(SubsystemLevel::level).toList()));
         levels.add(bySum);
         this.reached = level("reached-level", "reached performance level", "PL", "6.3", new Least(levels), false);
     }
@@ -119,11 +120,11 @@ public final class FunctionLevel implements Recomputed {
 
     private Term asked() {
         List<Term> levels = new ArrayList<>();
-        due.risks().forEach(risk -> levels.add(risk.required()));
+        levels.addAll(numbered(due.risks().stream().map(Risk::required).toList()));
         levels.addAll(due.minimums());
         function.requires()
                 .ifPresent(requires ->
-                        levels.add(new Given("PL_r", requires.because().characters(), requires.level())));
+                        levels.add(new Given("PL_stated", requires.because().characters(), requires.level())));
         return levels.isEmpty()
                 ? new Withheld("PL_r", "no hazard names what triggers it, and no other reason for it is stated")
                 : new Greatest(levels);
@@ -132,8 +133,17 @@ public final class FunctionLevel implements Recomputed {
     private Term sum() {
         boolean all = stages.stream().allMatch(stage -> stage.subsystem().isPresent());
         return all && !stages.isEmpty()
-                ? new Sum(subsystems().<Term>map(SubsystemLevel::pfh).toList())
+                ? new Sum(numbered(subsystems().map(SubsystemLevel::pfh).toList()))
                 : new Withheld("PFH_D", "a subsystem of its chain is not described");
+    }
+
+    /** Several of one sort, told apart in the formula. */
+    private static List<Term> numbered(List<Derived> alike) {
+        List<Term> numbered = new ArrayList<>();
+        for (Derived one : alike) {
+            numbered.add(alike.size() == 1 ? one : one.numbered(numbered.size() + 1));
+        }
+        return numbered;
     }
 
     Stream<SubsystemLevel> subsystems() {
