@@ -39,6 +39,7 @@ import org.cellfile.subject.complement.Surroundings;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.due.Proofs;
 import org.cellfile.subject.function.ControlSystem;
+import org.cellfile.subject.function.Minimums;
 import org.cellfile.subject.function.SafetyFunction;
 import org.cellfile.subject.hazard.Hazard;
 import org.cellfile.subject.hazard.Risk;
@@ -139,6 +140,8 @@ public record Cell(
                             .findFirst(),
                     identity.standards().inForce(RobotStandard.class).stream().findFirst(),
                     devices);
+            Minimums.Around asked =
+                    new Minimums.Around(identity.standards(), !identity.robots().isEmpty(), zones, safeguards, devices);
             return new Cell(
                     identity,
                     robots,
@@ -158,9 +161,8 @@ public record Cell(
                     devices.stream()
                             .map(device -> new Complement(device, around))
                             .toList(),
-                    control.map(standard ->
-                                    ControlSystem.of(described, standard, risks, guardings, function -> List.of()))
-                            .orElse(ControlSystem.NONE),
+                    control.map(standard -> ControlSystem.of(described, standard, risks, guardings, devices, asked::of))
+                            .orElseGet(() -> ControlSystem.notRecomputed(described)),
                     modes.stream()
                             .map(mode -> new Operation(mode, safeguards, devices, identity.standards()))
                             .toList(),

@@ -154,6 +154,7 @@ public final class Composition {
         cell.complementary().forEach(device -> references.addAll(device.rules()));
         cell.controlSystem().subsystems().forEach(subsystem -> references.addAll(subsystem.rules()));
         cell.operations().forEach(mode -> references.addAll(mode.rules()));
+        cell.controlSystem().functions().forEach(function -> references.addAll(function.rules()));
         return new LinkedHashSet<>(references);
     }
 

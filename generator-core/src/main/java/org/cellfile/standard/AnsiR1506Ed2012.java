@@ -54,6 +54,22 @@ public final class AnsiR1506Ed2012 extends FixedValues implements RobotStandard,
             new Clause(ID, "part 1, cl. 5.7.1"),
             new FromMemory("common practice"));
 
+    private final Fixed functionLevel = fixed(
+            "PL_min",
+            Quantity.level("d"),
+            "function-level",
+            "least performance level of a safety function of a robot",
+            "part 1, cl. 5.4.2",
+            "as in ISO 10218-1:2011, of which it is the national adoption");
+
+    private final LeastCategory functionCategory = new LeastCategory(
+            Category.THREE,
+            reference(
+                    "function-category",
+                    "everything that carries out a safety function of a robot has category 3 at least",
+                    new Clause(ID, "part 1, cl. 5.4.2"),
+                    new FromMemory("as in ISO 10218-1:2011, of which it is the national adoption")));
+
     private Fixed fixed(String symbol, Quantity quantity, String id, String name, String place, String remark) {
         return fixed(symbol, quantity, id, name, new Clause(ID, place), new FromMemory(remark));
     }
@@ -101,6 +117,16 @@ public final class AnsiR1506Ed2012 extends FixedValues implements RobotStandard,
     @Override
     public Reference lockableModes() {
         return lockableModes;
+    }
+
+    @Override
+    public Optional<Fixed> functionLevel() {
+        return Optional.of(functionLevel);
+    }
+
+    @Override
+    public Optional<LeastCategory> functionCategory() {
+        return Optional.of(functionCategory);
     }
 
     @Override

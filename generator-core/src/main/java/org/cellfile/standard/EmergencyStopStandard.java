@@ -21,6 +21,9 @@ public interface EmergencyStopStandard extends Edition {
     /** The function is available at all times, whatever the mode. */
     Reference availability();
 
+    /** The least performance level of the function. */
+    Fixed functionLevel();
+
     /** The colours of actuator and background. */
     Reference colours();
 }

@@ -1,6 +1,7 @@
 package org.cellfile.standard;
 
 import com.google.auto.service.AutoService;
+import java.util.Optional;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Unit;
 import org.cellfile.trace.Clause;
@@ -36,6 +37,22 @@ public final class Iso10218Part1Ed2011 extends FixedValues implements RobotStand
             "the mode selector can be locked in each position, or selects by means that amount to it",
             new Clause(ID, "cl. 5.7.1"),
             new FromMemory("common practice"));
+
+    private final Fixed functionLevel = fixed(
+            "PL_min",
+            Quantity.level("d"),
+            "function-level",
+            "least performance level of a safety function of a robot",
+            new Clause(ID, "cl. 5.4.2"),
+            new FromMemory("or SIL 2 with a fault tolerance of one and a proof test of 20 years"));
+
+    private final LeastCategory functionCategory = new LeastCategory(
+            Category.THREE,
+            reference(
+                    "function-category",
+                    "everything that carries out a safety function of a robot has category 3 at least",
+                    new Clause(ID, "cl. 5.4.2"),
+                    new FromMemory("")));
 
     /** As its values are held here. */
     public Iso10218Part1Ed2011() {
@@ -74,5 +91,15 @@ public final class Iso10218Part1Ed2011 extends FixedValues implements RobotStand
     @Override
     public Reference lockableModes() {
         return lockableModes;
+    }
+
+    @Override
+    public Optional<Fixed> functionLevel() {
+        return Optional.of(functionLevel);
+    }
+
+    @Override
+    public Optional<LeastCategory> functionCategory() {
+        return Optional.of(functionCategory);
     }
 }

@@ -7,6 +7,7 @@ import org.cellfile.quantity.Unit;
 import org.cellfile.trace.Clause;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Reference;
+import org.cellfile.trace.Standing;
 import org.cellfile.trace.Standing.FromMemory;
 import org.cellfile.trace.Standing.Published;
 
@@ -37,6 +38,12 @@ public final class Iso10218Part1Ed2025 extends FixedValues implements RobotStand
             "the mode selector can be locked in each position, or selects by means that amount to it",
             new Clause(ID, "mode selection"),
             new FromMemory("as in ISO 10218-1:2011"));
+
+    private final Reference levelOfEachFunction = reference(
+            "function-level",
+            "performance level of each safety function of a robot, set function by function",
+            new Clause(ID, "safety functions"),
+            new Standing.NotPublic("requires"));
 
     private final Reference nobodyInsideAtHighSpeed = reference(
             "nobody-inside-at-high-speed",
@@ -87,6 +94,21 @@ public final class Iso10218Part1Ed2025 extends FixedValues implements RobotStand
     @Override
     public Reference lockableModes() {
         return lockableModes;
+    }
+
+    @Override
+    public Optional<Fixed> functionLevel() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<LeastCategory> functionCategory() {
+        return Optional.empty();
+    }
+
+    @Override
+    public Optional<Reference> levelOfEachFunction() {
+        return Optional.of(levelOfEachFunction);
     }
 
     @Override

@@ -44,6 +44,14 @@ public final class Iso13850Ed2015 extends FixedValues implements EmergencyStopSt
     private final Reference colours =
             rule("colours", "red actuator, on a yellow background as far as practicable", "cl. 4.3.6", TWO_PAGES);
 
+    private final Fixed functionLevel = fixed(
+            "PL_min",
+            Quantity.level("c"),
+            "function-level",
+            "least performance level of an emergency stop function",
+            new Clause(ID, "cl. 4.1.5"),
+            new FromMemory(""));
+
     private Reference rule(String id, String name, String place, Standing standing) {
         return reference(id, name, new Clause(ID, place), standing);
     }
@@ -99,6 +107,11 @@ public final class Iso13850Ed2015 extends FixedValues implements EmergencyStopSt
     @Override
     public Reference availability() {
         return availability;
+    }
+
+    @Override
+    public Fixed functionLevel() {
+        return functionLevel;
     }
 
     @Override

@@ -16,6 +16,17 @@ public interface RobotStandard extends Edition {
     /** The mode selector can be locked in each position, or is as good as locked. */
     Reference lockableModes();
 
+    /** The performance level that every safety function of a robot reaches; empty where the edition sets it for each function. */
+    Optional<Fixed> functionLevel();
+
+    /** The category of everything that carries out such a function; empty where the edition sets no common one. */
+    Optional<LeastCategory> functionCategory();
+
+    /** That the edition sets the level for each function; which one, only a copy can tell. */
+    default Optional<Reference> levelOfEachFunction() {
+        return Optional.empty();
+    }
+
     /**
      * Nobody is inside the safeguards in manual high speed. Empty where the edition lets one trained person stay there, which has
      * to be justified (from memory).

@@ -46,11 +46,21 @@ public sealed interface Standing {
         }
     }
 
-    /** Not publicly known; only a copy of the standard can tell. */
-    record NotPublic() implements Standing {
+    /**
+     * Not publicly known; only a copy of the standard can tell.
+     *
+     * @param key under which what the copy says is stated
+     */
+    record NotPublic(String key) implements Standing {
+
+        /** Stated under {@code copy-values}. */
+        public NotPublic() {
+            this("copy-values");
+        }
+
         @Override
         public String words() {
-            return "not publicly known; asked for under `copy-values`";
+            return "not publicly known; asked for under `" + key + "`";
         }
     }
 }

@@ -61,7 +61,7 @@ final class BaseCell {
             Files.write(
                     standards,
                     Files.readAllLines(standards).stream()
-                            .filter(line -> !line.contains("{value: iso-13849-1-"))
+                            .filter(line -> !line.contains("{value: iso-13849-1-") && !line.contains(".function-"))
                             .toList());
         }
     }

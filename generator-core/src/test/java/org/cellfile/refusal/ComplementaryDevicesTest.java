@@ -75,7 +75,11 @@ class ComplementaryDevicesTest {
                 stop-category: %s
                     latches: yes
                     colour: red-on-yellow""".formatted(category));
-        assertThat(found()).isEqualTo(finding == null ? List.of() : List.of(finding));
+        // That its function stops by another is a matter of the two together.
+        assertThat(found().stream()
+                        .filter(id -> !id.equals("function.another-stop-category"))
+                        .toList())
+                .isEqualTo(finding == null ? List.of() : List.of(finding));
     }
 
     /** Nothing is said of its height, since it goes where the hand goes. */

@@ -9,22 +9,29 @@ import org.cellfile.claim.Recomputed;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.ControlStandard;
+import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.hazard.Risk;
 import org.cellfile.subject.safeguard.Guarding;
-import org.cellfile.trace.Fixed;
 
 /** The safety-related control system of the cell: parts, subsystems, and the safety functions they carry out. */
-public record ControlSystem(List<PartLife> parts, List<SubsystemLevel> subsystems, List<FunctionLevel> functions) {
+public record ControlSystem(
+        Described described, List<PartLife> parts, List<SubsystemLevel> subsystems, List<FunctionLevel> functions) {
 
-    /** As it was stated. */
-    public record Described(List<Part> parts, List<Subsystem> subsystems, List<SafetyFunction> functions) {
+    /**
+     * As it was stated.
+     *
+     * @param functionsStated true when functions are written, whether they could be read or not
+     */
+    public record Described(
+            List<Part> parts, List<Subsystem> subsystems, List<SafetyFunction> functions, boolean functionsStated) {
 
         public static Described read(Section top) {
             return new Described(
                     Section.each(top.listIfStated("parts"), Part::read),
                     Section.each(top.listIfStated("subsystems"), Subsystem::read),
-                    Section.each(top.listIfStated("functions"), SafetyFunction::read));
+                    Section.each(top.listIfStated("functions"), SafetyFunction::read),
+                    top.has("functions"));
         }
 
         /** True when nothing of it is described. */
@@ -34,11 +41,14 @@ public record ControlSystem(List<PartLife> parts, List<SubsystemLevel> subsystem
     }
 
     /** Where no edition says how to recompute it. */
-    public static final ControlSystem NONE = new ControlSystem(List.of(), List.of(), List.of());
+    public static ControlSystem notRecomputed(Described described) {
+        return new ControlSystem(described, List.of(), List.of(), List.of());
+    }
 
     /**
      * Recomputes it.
      *
+     * @param devices that complement the safeguards
      * @param minimums what standards ask of a function, whatever the hazard
      */
     public static ControlSystem of(
@@ -46,7 +56,8 @@ public record ControlSystem(List<PartLife> parts, List<SubsystemLevel> subsystem
             ControlStandard standard,
             List<Risk> risks,
             List<Guarding> guardings,
-            Function<SafetyFunction, List<Fixed>> minimums) {
+            List<ComplementaryDevice> devices,
+            Function<SafetyFunction, Minimums> minimums) {
         List<PartLife> parts = described.parts().stream()
                 .map(part -> new PartLife(part, standard))
                 .toList();
@@ -54,15 +65,14 @@ public record ControlSystem(List<PartLife> parts, List<SubsystemLevel> subsystem
                 .map(one -> new SubsystemLevel(one, tag -> named(parts, tag), standard))
                 .toList();
         return new ControlSystem(
+                described,
                 parts,
                 subsystems,
                 described.functions().stream()
                         .map(function -> new FunctionLevel(
                                 function,
                                 tag -> named(subsystems, tag),
-                                guardings.stream()
-                                        .filter(guarding -> function.triggeredBy(guarding.tag()))
-                                        .toList(),
+                                FunctionLevel.Triggers.of(function, guardings, devices),
                                 new FunctionLevel.Due(asking(function, risks), minimums.apply(function)),
                                 standard))
                         .toList());

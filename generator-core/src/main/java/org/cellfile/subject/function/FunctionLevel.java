@@ -11,8 +11,10 @@ import org.cellfile.claim.Recorded;
 import org.cellfile.finding.Finding;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
+import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.ControlStandard;
+import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.hazard.Risk;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.trace.Derived;
@@ -20,6 +22,7 @@ import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Least;
+import org.cellfile.trace.Reference;
 import org.cellfile.trace.Sum;
 import org.cellfile.trace.Term;
 import org.cellfile.trace.Withheld;
@@ -36,14 +39,34 @@ public final class FunctionLevel implements Recomputed {
      * What a function has to reach, apart from what it is built of.
      *
      * @param risks hazards against which its triggers are named
-     * @param minimums levels that standards ask of every function of its sort
+     * @param standards what standards ask of every function of its sort
      */
-    public record Due(List<Risk> risks, List<Fixed> minimums) {}
+    public record Due(List<Risk> risks, Minimums standards) {
+
+        /** The levels that standards ask of every function of its sort. */
+        public List<Fixed> minimums() {
+            return standards.levels();
+        }
+    }
+
+    /** What sets a function off; one that is described nowhere has been reported. */
+    public record Triggers(List<Guarding> safeguards, List<ComplementaryDevice> devices) {
+
+        static Triggers of(SafetyFunction function, List<Guarding> safeguards, List<ComplementaryDevice> devices) {
+            return new Triggers(
+                    safeguards.stream()
+                            .filter(guarding -> function.triggeredBy(guarding.tag()))
+                            .toList(),
+                    devices.stream()
+                            .filter(device -> function.triggeredBy(device.tag().characters()))
+                            .toList());
+        }
+    }
 
     private final SafetyFunction function;
     private final ControlStandard standard;
     private final List<Stage> stages;
-    private final List<Guarding> triggers;
+    private final Triggers triggers;
     private final Due due;
     private final Derived required;
     private final Derived pfh;
@@ -52,12 +75,11 @@ public final class FunctionLevel implements Recomputed {
 
     /**
      * @param subsystems by tag; one that is described nowhere has been reported
-     * @param triggers the safeguards that set it off; complementary devices are none
      */
     public FunctionLevel(
             SafetyFunction function,
             Function<Stated<String>, Optional<SubsystemLevel>> subsystems,
-            List<Guarding> triggers,
+            Triggers triggers,
             Due due,
             ControlStandard standard) {
         this.function = function;
@@ -76,10 +98,11 @@ public final class FunctionLevel implements Recomputed {
                 "PFH_D",
                 standard.id() + ", 6.3",
                 sum,
-                Rounding.upToDigits(DIGITS, sum.value()));
+                Rounding.upToDigits(DIGITS, sum.value().map(exact -> exact.in(Unit.PER_HOUR))));
         this.bySum = level("level-by-sum", "performance level by the sum", "PL_Σ", "4.5.1", standard.level(pfh), false);
-        List<Term> levels = new ArrayList<>(List.of(bySum));
-        subsystems().forEach(subsystem -> levels.add(subsystem.level()));
+        List<Term> levels = new ArrayList<>();
+        levels.addAll(numbered(subsystems().map(SubsystemLevel::level).toList()));
+        levels.add(bySum);
         this.reached = level("reached-level", "reached performance level", "PL", "6.3", new Least(levels), false);
     }
 
@@ -97,11 +120,11 @@ public final class FunctionLevel implements Recomputed {
 
     private Term asked() {
         List<Term> levels = new ArrayList<>();
-        due.risks().forEach(risk -> levels.add(risk.required()));
+        levels.addAll(numbered(due.risks().stream().map(Risk::required).toList()));
         levels.addAll(due.minimums());
         function.requires()
                 .ifPresent(requires ->
-                        levels.add(new Given("PL_r", requires.because().characters(), requires.level())));
+                        levels.add(new Given("PL_stated", requires.because().characters(), requires.level())));
         return levels.isEmpty()
                 ? new Withheld("PL_r", "no hazard names what triggers it, and no other reason for it is stated")
                 : new Greatest(levels);
@@ -110,11 +133,20 @@ public final class FunctionLevel implements Recomputed {
     private Term sum() {
         boolean all = stages.stream().allMatch(stage -> stage.subsystem().isPresent());
         return all && !stages.isEmpty()
-                ? new Sum(subsystems().<Term>map(SubsystemLevel::pfh).toList())
+                ? new Sum(numbered(subsystems().map(SubsystemLevel::pfh).toList()))
                 : new Withheld("PFH_D", "a subsystem of its chain is not described");
     }
 
-    private Stream<SubsystemLevel> subsystems() {
+    /** Several of one sort, told apart in the formula. */
+    private static List<Term> numbered(List<Derived> alike) {
+        List<Term> numbered = new ArrayList<>();
+        for (Derived one : alike) {
+            numbered.add(alike.size() == 1 ? one : one.numbered(numbered.size() + 1));
+        }
+        return numbered;
+    }
+
+    Stream<SubsystemLevel> subsystems() {
         return stages.stream().flatMap(stage -> stage.subsystem().stream());
     }
 
@@ -129,7 +161,17 @@ public final class FunctionLevel implements Recomputed {
 
     /** The safeguards that set it off. */
     public List<Guarding> triggers() {
-        return triggers;
+        return triggers.safeguards();
+    }
+
+    /** The complementary devices that set it off. */
+    public List<ComplementaryDevice> devices() {
+        return triggers.devices();
+    }
+
+    /** Every rule in words of an edition that it is held against. */
+    public List<Reference> rules() {
+        return due.standards().rules();
     }
 
     /** Why the level it needs is what it is. */
@@ -179,6 +221,9 @@ public final class FunctionLevel implements Recomputed {
 
     @Override
     public List<Finding> faults() {
-        return List.of();
+        List<Finding> faults = new ArrayList<>(new LevelFaults(this).found());
+        faults.addAll(new ChainFaults(function).found());
+        faults.addAll(new LinkFaults(function, triggers).found());
+        return faults;
     }
 }

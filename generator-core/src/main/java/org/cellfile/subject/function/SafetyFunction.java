@@ -19,6 +19,7 @@ import org.cellfile.subject.safeguard.Safeguard;
  * @param trigger what happens there
  * @param reaction what the machine does
  * @param stopCategory of the stop, 0, 1 or 2 (IEC 60204-1); missing for a function that stops nothing
+ * @param stopCategoryStated true when that is written, whether it could be read or not
  * @param modes tags of the modes in which it acts
  * @param chain from the sensor to what switches the power
  */
@@ -29,12 +30,16 @@ public record SafetyFunction(
         Stated<String> trigger,
         Stated<String> reaction,
         Stated<String> stopCategory,
+        boolean stopCategoryStated,
         List<Stated<String>> modes,
         List<Element> chain,
         Optional<Requires> requires,
         Recorded recorded) {
 
     public static final String SORT = "safety function";
+
+    /** Where in the chain something stands, in the order of the signal. */
+    static final List<String> PLACES = List.of("input", "logic", "output");
 
     /**
      * A subsystem in the chain.
@@ -46,7 +51,7 @@ public record SafetyFunction(
         static Element read(Section section) {
             return new Element(
                     section.reference("subsystem", Subsystem.SORT),
-                    section.word("place", List.of("input", "logic", "output")),
+                    section.word("place", PLACES),
                     section.textsIfStated("links"));
         }
     }
@@ -69,6 +74,7 @@ public record SafetyFunction(
                 section.text("trigger"),
                 section.text("reaction"),
                 section.wordIfStated("stop-category", Set.of("0", "1", "2")),
+                section.has("stop-category"),
                 section.references("modes", CellFacts.MODE),
                 Section.each(section.list("chain"), Element::read),
                 section.sectionIfStated("requires").map(Requires::read),

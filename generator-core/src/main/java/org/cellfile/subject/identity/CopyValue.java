@@ -119,6 +119,9 @@ public record CopyValue(
                     ? section.positive("is", Dimension.NONE)
                     : section.number("is");
         }
+        if (asked.dimension().equals(Dimension.LEVEL)) {
+            return section.level("is");
+        }
         return asked.aboveZero()
                 ? section.positive("is", asked.dimension())
                 : section.quantity("is", asked.dimension());

@@ -228,7 +228,7 @@ public record Mode(
     }
 
     /** Where a safeguard is put into its state: where it is named, or where all others are meant. */
-    Stated<String> place(Safeguard safeguard) {
+    public Stated<String> place(Safeguard safeguard) {
         String wanted = safeguard.tag().characters();
         return named(suspended, wanted)
                 .or(() -> named(notApplicable, wanted))
