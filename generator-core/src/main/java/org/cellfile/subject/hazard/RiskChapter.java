@@ -102,16 +102,14 @@ public final class RiskChapter {
 
     private Table overview() {
         return new Table(
-                "The hazards, and how many measures of the three sorts are taken against each",
+                "The hazards, and how many measures are taken against each",
                 List.of(
                         Column.text("Hazard", 4),
                         Column.text("Task", 5),
-                        Column.text("Hazard zones", 3),
+                        Column.text("Hazard zones", 4),
                         Column.text("Before", 3),
                         Column.text("PL_r", 2),
-                        Column.figures("Design", 2),
-                        Column.figures("Safe-guarding", 2),
-                        Column.figures("Infor-mation", 2),
+                        Column.text("Measures", 4),
                         Column.text("After", 3)),
                 risks.stream().map(RiskChapter::row).toList());
     }
@@ -124,15 +122,12 @@ public final class RiskChapter {
                 tags(hazard.zones()),
                 letters(hazard.before()),
                 Workings.shown(risk.required()),
-                count(hazard, Hazard.DESIGN),
-                count(hazard, Hazard.SAFEGUARDED),
-                count(hazard, Hazard.INFORMATION),
+                Hazard.SORTS.stream().map(sort -> counted(hazard, sort)).collect(Collectors.joining(", ")),
                 letters(hazard.after()));
     }
 
-    private static String count(Hazard hazard, String sort) {
-        return String.valueOf(
-                hazard.measures().stream().filter(measure -> measure.is(sort)).count());
+    private static String counted(Hazard hazard, String sort) {
+        return hazard.measures().stream().filter(measure -> measure.is(sort)).count() + " " + sort;
     }
 
     private Section section(Risk risk) {
@@ -143,8 +138,8 @@ public final class RiskChapter {
                 new Fact("Hazard zones", tags(hazard.zones())),
                 judged("Before any measure", hazard.before()),
                 judged("After all measures", hazard.after()))));
-        blocks.add(workings.of(risk.required(), risk.recorded()));
         blocks.add(measures(hazard));
+        blocks.add(workings.of(risk.required(), risk.recorded()));
         blocks.add(
                 hazard.residual().isEmpty()
                         ? new Paragraph("Nothing is stated to remain.")
@@ -194,7 +189,7 @@ public final class RiskChapter {
         return List.of(
                 residual.risk().characters(),
                 residual.instruction().characters(),
-                residual.onSheets() ? "posted at the cell, and here" : "in this file only");
+                residual.onSheets() ? "posted at the cell" : "in this file only");
     }
 
     private Block residual() {
