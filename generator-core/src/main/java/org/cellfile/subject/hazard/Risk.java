@@ -90,7 +90,7 @@ public final class Risk implements Recomputed {
         Stream.of(
                         worse("severity", before.severity(), after.severity()),
                         worse("frequency", before.frequency(), after.frequency()),
-                        worse("avoidance", before.avoidance(), after.avoidance()),
+                        worse("possibility of avoiding", before.avoidance(), after.avoidance()),
                         severity(),
                         notRecorded())
                 .flatMap(Optional::stream)
