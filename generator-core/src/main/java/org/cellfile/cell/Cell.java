@@ -115,6 +115,9 @@ public record Cell(
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
+        if (top.without("hazards")) {
+            findings.add(noHazard(identity));
+        }
         sources.finish();
         if (!everySubjectChosen(identity, findings) || !everySafeguardHasRules(safeguards, identity, findings)) {
             return Optional.empty();
@@ -132,9 +135,8 @@ public record Cell(
                     .toList();
             Optional<CrushingStandard> crushing = crushing(identity, clearances, findings);
             Optional<ControlStandard> control = control(identity, hazards.isEmpty() && described.empty(), findings);
-            List<Risk> risks = control.stream()
-                    .flatMap(standard -> hazards.stream().map(hazard -> new Risk(hazard, standard)))
-                    .toList();
+            List<Risk> risks =
+                    hazards.stream().map(hazard -> new Risk(hazard, control)).toList();
             Surroundings around = new Surroundings(
                     identity.standards().inForce(EmergencyStopStandard.class).stream()
                             .findFirst(),
@@ -172,6 +174,16 @@ public record Cell(
                     sheet,
                     sources.files());
         });
+    }
+
+    private static Finding noHazard(Identity identity) {
+        return Finding.barsRelease(
+                Hazard.MISSING,
+                "",
+                identity.where(),
+                "no hazard of this cell is described, so that nothing tells what its safeguards are for",
+                "state under `hazards` who meets which hazard in which task, how it was judged, what is done against it and"
+                        + " what remains");
     }
 
     /** The robots whose movement a stop ends, each with its speed in the mode of the test. */

@@ -2,8 +2,10 @@ package org.cellfile.cell;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -32,6 +34,7 @@ import org.cellfile.subject.form.ShiftCheck;
 import org.cellfile.subject.form.StopTimeMeasurement;
 import org.cellfile.subject.form.YearlyInspection;
 import org.cellfile.subject.hazard.HazardChapter;
+import org.cellfile.subject.hazard.RiskChapter;
 import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.IdentityChapter;
@@ -65,6 +68,7 @@ public final class Composition {
                         .sheet(
                                 identity,
                                 cell.zones(),
+                                cell.risks(),
                                 cell.safeguards(),
                                 cell.registers().configurations())),
                 forms(cell),
@@ -118,6 +122,7 @@ public final class Composition {
         List<Chapter> chapters = new ArrayList<>();
         chapters.add(IdentityChapter.identity(identity, cell.robots()));
         chapters.add(HazardChapter.chapter(cell.zones(), identity));
+        chapters.add(RiskChapter.chapter(cell.risks(), named(cell), workings));
         chapters.add(
                 ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())));
         chapters.add(SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity));
@@ -145,6 +150,16 @@ public final class Composition {
         chapters.add(IdentityChapter.revisions(identity));
         chapters.add(sources(cell));
         return chapters;
+    }
+
+    /** Safeguards and complementary devices with their names, in the order they are described. */
+    private static Map<String, String> named(Cell cell) {
+        Map<String, String> named = new LinkedHashMap<>();
+        cell.safeguards()
+                .forEach(one -> named.put(one.tag(), one.safeguard().name().characters()));
+        cell.complementary()
+                .forEach(one -> named.put(one.tag(), one.device().name().characters()));
+        return named;
     }
 
     /** Every fixed value and table the derived values rest on, and every rule in words a device, a subsystem or a mode was held against. */
@@ -272,7 +287,9 @@ public final class Composition {
                 List.of(
                         new Paragraph("The following is not recomputed here and has to be settled elsewhere:"),
                         new Points(List.of(
-                                "the risk assessment, the performance levels of the safety functions and the residual risks",
+                                "whether the hazards listed are all there are, whether they were judged rightly, and whether what"
+                                        + " remains of them can be left: that is for those who assessed the risks",
+                                "the performance levels of the safety functions",
                                 "muting, fields that are switched, and whatever else suspends a safeguard while the cell runs",
                                 "collaborative operation beyond the measured values and limits listed for its mode: contact with the"
                                         + " robot, distances that change with speed and position, hand guiding",

@@ -12,6 +12,11 @@ public final class Text {
         return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
     }
 
+    /** As a sentence of its own: with a capital first letter, and a full stop where it has no other end. */
+    public static String sentence(String text) {
+        return capital(text) + (text.isEmpty() || ".!?".indexOf(text.charAt(text.length() - 1)) >= 0 ? "" : ".");
+    }
+
     /** As a sentence names several things: {@code a, b and c}. */
     public static String listed(List<String> names) {
         int last = names.size() - 1;

@@ -103,6 +103,22 @@ public final class Section {
         return pairs.containsKey(key);
     }
 
+    /**
+     * True when nothing stands under the key: it is not written, nor another that may be a slip for it, or an empty list is. To be
+     * asked when every other key of the section was asked for.
+     */
+    public boolean without(String key) {
+        asked.add(key);
+        Node.Pair pair = pairs.get(key);
+        if (pair != null) {
+            return pair.value() instanceof Node.Sequence sequence
+                    && sequence.items().isEmpty();
+        }
+        Set<String> unknown = new TreeSet<>(pairs.keySet());
+        unknown.removeAll(asked);
+        return Nearest.to(key, unknown).isEmpty();
+    }
+
     /** Text that must be there. */
     public Stated<String> text(String key) {
         return due(key).flatMap(node -> scalar(key, node)).orElseGet(() -> missing(key));

@@ -34,7 +34,6 @@ class FallsDueTest {
         Files.delete(folder.resolve("tests.yaml"));
         Files.delete(folder.resolve("bypasses.yaml"));
         // So has what is replaced.
-        Files.delete(folder.resolve("hazards.yaml"));
         Files.delete(folder.resolve("functions.yaml"));
         BaseCell.withoutConfirmationsOfFunctions(folder);
     }

@@ -1,4 +1,4 @@
-/** Hazard zones and what keeps the robot inside them. */
+/** Hazard zones and what keeps the robot inside them; the hazards met there, and what is done against them. */
 @NullMarked
 package org.cellfile.subject.hazard;
 

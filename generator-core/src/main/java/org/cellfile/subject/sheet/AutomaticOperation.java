@@ -13,6 +13,8 @@ import org.cellfile.dossier.Text;
 import org.cellfile.dossier.Words;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.hazard.Hazard.Residual;
+import org.cellfile.subject.hazard.Risk;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
@@ -21,8 +23,8 @@ import org.cellfile.subject.register.Configuration;
 import org.cellfile.subject.safeguard.Guarding;
 
 /**
- * The sheet for starting and running in automatic mode. The plant adds steps of its own; hazards, checks and prohibitions come
- * from the cell's own zones and safeguards.
+ * The sheet for starting and running in automatic mode. The plant adds steps of its own; hazards, what remains of them,
+ * checks and prohibitions come from the cell's own zones, hazards and safeguards.
  */
 public record AutomaticOperation(
         Stated<String> postAt,
@@ -53,19 +55,34 @@ public record AutomaticOperation(
 
     /** The page as it is posted. */
     public Sheet sheet(
-            Identity identity, List<ZoneExtent> zones, List<Guarding> safeguards, List<Configuration> configurations) {
+            Identity identity,
+            List<ZoneExtent> zones,
+            List<Risk> risks,
+            List<Guarding> safeguards,
+            List<Configuration> configurations) {
         Words words = Words.of("sheets/" + ID);
-        return new Sheet(
-                ID,
-                words.get("title"),
-                postAt.characters(),
-                List.of(
-                        new Panel(Kind.HAZARD, words.get("hazards"), false, hazards(zones)),
-                        new Panel(Kind.ACTION, words.get("start"), true, starting(words, safeguards)),
-                        new Panel(Kind.INFORMATION, words.get("running"), false, running(words)),
-                        new Panel(Kind.PROHIBITION, words.get("never"), false, never(words, identity)),
-                        new Panel(Kind.EMERGENCY, words.get("emergency"), true, emergency(words, identity))),
-                foot(words, identity, configurations));
+        List<Panel> panels = new ArrayList<>();
+        panels.add(new Panel(Kind.HAZARD, words.get("hazards"), false, hazards(zones)));
+        List<String> remaining = remaining(risks);
+        if (!remaining.isEmpty()) {
+            panels.add(new Panel(Kind.HAZARD, words.get("remaining"), false, remaining));
+        }
+        panels.add(new Panel(Kind.ACTION, words.get("start"), true, starting(words, safeguards)));
+        panels.add(new Panel(Kind.INFORMATION, words.get("running"), false, running(words)));
+        panels.add(new Panel(Kind.PROHIBITION, words.get("never"), false, never(words, identity)));
+        panels.add(new Panel(Kind.EMERGENCY, words.get("emergency"), true, emergency(words, identity)));
+        return new Sheet(ID, words.get("title"), postAt.characters(), panels, foot(words, identity, configurations));
+    }
+
+    /** What is said alike of several hazards stands there once. */
+    private static List<String> remaining(List<Risk> risks) {
+        return risks.stream()
+                .flatMap(risk -> risk.hazard().residual().stream())
+                .filter(Residual::onSheets)
+                .map(one -> Text.sentence(one.risk().characters()) + " "
+                        + Text.sentence(one.instruction().characters()))
+                .distinct()
+                .toList();
     }
 
     private static List<String> hazards(List<ZoneExtent> zones) {
