@@ -3,6 +3,7 @@ package org.cellfile.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -41,6 +42,18 @@ class TwoEditionsTest {
     private Cell laidOver(String files) throws IOException {
         BaseCell.overlay(BaseCell.REFUSALS.resolve(files), folder);
         return cell();
+    }
+
+    /** The hazards of the base cell, for a case that left them out; nothing is missing with them. */
+    private void withHazards() throws IOException {
+        Files.copy(BaseCell.REFUSALS.resolve("base").resolve("hazards.yaml"), folder.resolve("hazards.yaml"));
+        BaseCell.change(
+                folder,
+                "standards.yaml",
+                "\nconfirmations:\n",
+                "  - {edition: \"ISO 13849-1:2015\", applied-to: hazards}\n\nconfirmations:\n"
+                        + "  - {value: iso-13849-1-2015.risk-graph, by: ilse, on: 2026-10-02, copy: licensed copy of"
+                        + " Fennimoor}\n");
     }
 
     private Cell cell() {
@@ -120,6 +133,7 @@ class TwoEditionsTest {
     @Test
     void withThreeValuesFromACopyACurtainIsCleared() throws IOException {
         laidOver("standard.unconfirmed/complete-but-from-memory");
+        withHazards();
         BaseCell.change(folder, "standards.yaml", "\ncopy-values:", CONFIRMED + "\ncopy-values:");
         Verdict verdict = BaseCell.check(folder);
         Cell cell = cell();
@@ -130,7 +144,7 @@ class TwoEditionsTest {
                 .containsExactly(List.of(
                         "how far one reaches over, D_DO for `curtain`",
                         "ISO 13855:2024, 6.2",
-                        "read in a copy (licensed copy of Fennimoor) by I. Lorne on 2026-10-02, stated at standards.yaml:28:13;"
+                        "read in a copy (licensed copy of Fennimoor) by I. Lorne on 2026-10-02, stated at standards.yaml:30:13;"
                                 + " not publicly known",
                         "I. Lorne, 2026-10-02, licensed copy of Fennimoor"));
         assertThat(register(cell, "iso-13855-2024.approach-speed-walking")
@@ -155,6 +169,7 @@ class TwoEditionsTest {
     @Test
     void aPublishedValueThatWasReadAlikeIsConfirmed() throws IOException {
         laidOver("standard.contradicts-published/intrusion-along-the-plane");
+        withHazards();
         BaseCell.change(folder, "standards.yaml", "is: 1250 mm", "is: 1.2 m");
 
         assertThat(BaseCell.ids(BaseCell.check(folder).findings())).containsExactly(WITHOUT_FUNCTIONS);

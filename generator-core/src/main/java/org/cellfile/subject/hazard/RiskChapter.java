@@ -126,8 +126,9 @@ public final class RiskChapter {
                 letters(hazard.after()));
     }
 
+    /** A number is not parted from its word at the end of a line. */
     private static String counted(Hazard hazard, String sort) {
-        return hazard.measures().stream().filter(measure -> measure.is(sort)).count() + " " + sort;
+        return hazard.measures().stream().filter(measure -> measure.is(sort)).count() + "\u00a0" + sort;
     }
 
     private Section section(Risk risk) {
