@@ -85,7 +85,7 @@ final class FailureTable {
             Quantity row = Quantity.years(rows.get(i).toPlainString());
             if (cell != null && row.compareTo(time.get()) <= 0) {
                 return new Lookup(
-                        SYMBOL,
+                        "K.1(" + column.replace("-", ", ") + ")",
                         cell.quantity(),
                         cell.reference(),
                         keys,

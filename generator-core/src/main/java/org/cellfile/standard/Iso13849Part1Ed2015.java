@@ -267,7 +267,7 @@ public final class Iso13849Part1Ed2015 extends FixedValues implements ControlSta
                 .<Term>map(path -> {
                     Fixed level = of(graph, path);
                     return new Lookup(
-                            level.symbol(),
+                            "PL(" + path.replace("-", ", ") + ")",
                             level.quantity(),
                             level.reference(),
                             List.of(),
@@ -286,7 +286,7 @@ public final class Iso13849Part1Ed2015 extends FixedValues implements ControlSta
     private Branch below(String letter, Term pfh) {
         Fixed bound = of(bounds, letter);
         return new Branch(
-                new Condition(pfh, Comparison.LESS, bound), new Fixed("PL", Quantity.level(letter), bound.reference()));
+                new Condition(pfh, Comparison.LESS, bound), new Fixed("PL " + letter, Quantity.level(letter), bound.reference()));
     }
 
     @Override
