@@ -70,6 +70,18 @@ public record Rounding(Side side, Quantity step) {
     }
 
     /**
+     * The same side at the last digit of a value that somebody wrote. That value must tell at least one digit of the exact one, or as
+     * much as is printed of it: {@code 1 1/h} is above {@code 4.29e-8 1/h}, but nobody found it by recomputing that.
+     */
+    public Rounding like(Quantity written, Quantity exact) {
+        Quantity last = written.lastDigit();
+        BigDecimal one = exact.in(written.unit()).number().abs().round(new MathContext(1, RoundingMode.UP));
+        Quantity coarsest = new Quantity(one.ulp(), written.unit());
+        boolean tells = exact.zero() || last.compareTo(coarsest) <= 0 || last.compareTo(step) <= 0;
+        return at(tells ? last : coarsest);
+    }
+
+    /**
      * The same side in the unit of a value that somebody wrote: beside inches or feet a step of 1 mm becomes one of 0.01 in, and
      * one of 1 mm/s one of 0.01 in/s. Beside anything else it stays as it is.
      */

@@ -6,7 +6,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -176,10 +175,8 @@ class AnnexKTest {
     void meetsTheClosedFormAtHundredYears(Column column, double expected, double percent) {
         double closed = architectureD(1 / (YEAR * 100), column.coverage());
         assertThat(closed).isCloseTo(expected, within(expected / 500));
-        double table = Objects.requireNonNull(
-                        looked(column, Quantity.years("100")).orElseThrow())
-                .number()
-                .doubleValue();
+        double table =
+                looked(column, Quantity.years("100")).orElseThrow().number().doubleValue();
         assertThat(closed / table - 1).isBetween(0.0, percent / 100);
     }
 

@@ -170,7 +170,7 @@ class PublishedExamplesTest {
     void sums(String page, String terms, String published, String printed) {
         StringBuilder subsystems = new StringBuilder("subsystems:\n");
         StringBuilder chain = new StringBuilder();
-        String[] each = terms.split(" ");
+        String[] each = terms.split(" ", -1);
         for (int i = 0; i < each.length; i++) {
             subsystems
                     .append("  - {tag: sub-" + i + ", name: Subsystem, category: 3, maker: {pfh: " + each[i])
