@@ -5,11 +5,15 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.function.ToLongFunction;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
 import org.cellfile.Generator.Checked;
@@ -23,12 +27,19 @@ import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 import org.cellfile.verdict.Refused;
 
-/** Times the demo in one process: checking, generating, and a hundred cells of thirty safeguards one after
- * another, each recomputed under two editions with every working drawn. */
+/**
+ * Times in one process: the demo, checked and generated; a hundred cells of thirty safeguards one after another, each recomputed
+ * under two editions with every working drawn; and a hundred small cells of ten safety functions built from parts, with every
+ * working drawn.
+ */
 public final class Benchmark {
 
     private static final int CELLS = 100;
     private static final int SAFEGUARDS = 30;
+    private static final int FUNCTIONS = 10;
+
+    /** On which the small cell has nothing overdue. */
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
     /** The editions of the second column, beside those in force. */
     private static final List<Edition> SECOND = List.of(
@@ -40,7 +51,7 @@ public final class Benchmark {
     /**
      * Runs the benchmark.
      *
-     * @param args the demo cell's folder
+     * @param args the folders of the demo and of the small cell that the refusals are laid over
      */
     public static void main(String[] args) throws IOException {
         World demo = held(FolderWorld.of(Path.of(args[0])));
@@ -52,32 +63,41 @@ public final class Benchmark {
                 throw new IllegalStateException("the demo is refused");
             }
         }));
-        List<World> cells = new ArrayList<>();
-        for (int i = 0; i < CELLS; i++) {
-            cells.add(grown(demo));
-        }
+        World safeguards = grown(demo, "safeguards.yaml", SAFEGUARDS);
+        timed(
+                "100 cells of 30 safeguards, two editions, all",
+                safeguards,
+                cell -> SideBySide.text(cell, SECOND).length());
+        World functions = grown(held(new FolderWorld(Path.of(args[1]), DAY)), "functions.yaml", FUNCTIONS);
+        timed(
+                "100 cells of 10 safety functions, all",
+                functions,
+                cell -> cell.controlSystem().functions().size());
+    }
+
+    /** A hundred such cells, each checked and every working of it drawn. */
+    private static void timed(String what, World world, ToLongFunction<Cell> besides) {
+        Generator generator = new Generator();
         long[] each = new long[CELLS];
-        long characters = 0;
+        long drawn = 0;
         for (int i = 0; i < CELLS; i++) {
             long before = System.nanoTime();
-            Checked checked = generator.check(cells.get(i));
+            Checked checked = generator.check(world);
             if (checked.verdict() instanceof Refused refused) {
                 throw new IllegalStateException("the grown cell is refused: "
                         + refused.findings().get(0).sentence());
             }
             Cell cell = checked.cell().orElseThrow();
-            characters += SideBySide.text(cell, SECOND).length();
+            drawn += besides.applyAsLong(cell);
             for (Derived derived : cell.derived().values()) {
-                characters += Drawing.of(derived).lines().size();
+                drawn += Drawing.of(derived).lines().size();
             }
             each[i] = System.nanoTime() - before;
         }
-        if (characters == 0) {
+        if (drawn == 0) {
             throw new IllegalStateException("nothing was drawn");
         }
-        print(
-                "100 cells of 30 safeguards, two editions, all",
-                Arrays.stream(each).sum());
+        print(what, Arrays.stream(each).sum());
         for (int from = 0; from < CELLS; from += 25) {
             long[] part = Arrays.copyOfRange(each, from, from + 25);
             Arrays.sort(part);
@@ -121,28 +141,34 @@ public final class Benchmark {
         return new World.Entry(path, true, bytes.length, () -> new ByteArrayInputStream(bytes));
     }
 
-    /** The demo with some of its safeguards written a second time under other tags, until there are thirty. */
-    private static World grown(World demo) throws IOException {
+    /** The cell with some of the things in the last list of a file written a second time under other tags, until there are so many. */
+    private static World grown(World cell, String file, int things) throws IOException {
         List<World.Entry> entries = new ArrayList<>();
-        for (World.Entry entry : demo.entries()) {
+        for (World.Entry entry : cell.entries()) {
             try (InputStream stream = entry.content().open()) {
-                String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-                boolean grows = entry.path().equals("safeguards.yaml");
-                entries.add(entry(entry.path(), (grows ? grown(text) : text).getBytes(StandardCharsets.UTF_8)));
+                byte[] bytes = stream.readAllBytes();
+                boolean grows = entry.path().equals(file);
+                entries.add(entry(
+                        entry.path(),
+                        grows
+                                ? grown(new String(bytes, StandardCharsets.UTF_8), things)
+                                        .getBytes(StandardCharsets.UTF_8)
+                                : bytes));
             }
         }
-        return new Held(entries, demo.today());
+        return new Held(entries, cell.today());
     }
 
-    private static String grown(String text) {
+    private static String grown(String text, int things) {
         String mark = "\n  - tag: ";
-        List<String> safeguards = Arrays.asList(text.split(mark, -1));
+        int list = text.lastIndexOf(":\n  - tag: ");
+        List<String> each = Arrays.asList(text.substring(list).split(mark, -1));
         StringBuilder grown = new StringBuilder(text.stripTrailing());
-        int count = safeguards.size() - 1;
-        for (int i = 1; count < SAFEGUARDS; i++, count++) {
-            String safeguard = safeguards.get(i).stripTrailing();
-            int end = safeguard.indexOf('\n');
-            grown.append(mark).append(safeguard, 0, end).append("-again").append(safeguard.substring(end));
+        int count = each.size() - 1;
+        for (int i = 1; count < things; i++, count++) {
+            String thing = each.get(i).stripTrailing();
+            int end = thing.indexOf('\n');
+            grown.append(mark).append(thing, 0, end).append("-again").append(thing.substring(end));
         }
         return grown.append('\n').toString();
     }

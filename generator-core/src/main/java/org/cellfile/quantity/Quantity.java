@@ -177,6 +177,9 @@ public record Quantity(BigDecimal number, Unit unit) implements Comparable<Quant
         String digits = shown.unscaledValue().toString();
         String cut = shown.compareTo(number) == 0 ? "" : "…";
         int exponent = digits.length() - 1 - shown.scale();
-        return digits.charAt(0) + (digits.length() > 1 ? "." + digits.substring(1) : "") + cut + "e" + exponent;
+        return digits.charAt(0)
+                + (digits.length() > 1 ? "." + digits.substring(1) : "")
+                + cut
+                + (exponent == 0 ? "" : "e" + exponent);
     }
 }

@@ -41,11 +41,16 @@ public record Rounding(Side side, Quantity step) {
         return new Rounding(Side.DOWN, step);
     }
 
-    /** Up to so many digits of a value that can be of any order of magnitude; one step of 1 where it is not known. */
+    /**
+     * Up to so many digits of a value that can be of any order of magnitude; one step of 1 where it is not known. A rate is rounded
+     * in 1/h, also where it was added up in other units.
+     */
     public static Rounding upToDigits(int digits, Optional<Quantity> value) {
         return up(value.filter(known -> !known.zero())
+                .map(known -> known.dimension().equals(Dimension.RATE) ? known.in(Unit.PER_HOUR) : known)
                 .map(known -> new Quantity(
                         known.number()
+                                .round(Quantity.COUNTED)
                                 .round(new MathContext(digits, RoundingMode.CEILING))
                                 .ulp(),
                         known.unit()))
@@ -62,6 +67,18 @@ public record Rounding(Side side, Quantity step) {
     /** The same side at another step. */
     public Rounding at(Quantity otherStep) {
         return new Rounding(side, otherStep);
+    }
+
+    /**
+     * The same side at the last digit of a value that somebody wrote. That value must tell at least one digit of the exact one, or as
+     * much as is printed of it: {@code 1 1/h} is above {@code 4.29e-8 1/h}, but nobody found it by recomputing that.
+     */
+    public Rounding like(Quantity written, Quantity exact) {
+        Quantity last = written.lastDigit();
+        BigDecimal one = exact.in(written.unit()).number().abs().round(new MathContext(1, RoundingMode.UP));
+        Quantity coarsest = new Quantity(one.ulp(), written.unit());
+        boolean tells = exact.zero() || last.compareTo(coarsest) <= 0 || last.compareTo(step) <= 0;
+        return at(tells ? last : coarsest);
     }
 
     /**

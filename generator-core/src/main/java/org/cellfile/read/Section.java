@@ -190,20 +190,26 @@ public final class Section {
         return may(key).flatMap(node -> quantity(key, node, dimension, false)).orElseGet(() -> missing(key));
     }
 
-    /** A time above zero that is not that of a stop, in seconds, minutes, hours or years. */
+    /** A time above zero that is not that of a stop, of at most 100 years; in seconds, minutes, hours or years. */
     public Stated<Quantity> longTime(String key) {
-        return longTime(key, text(key));
+        return longTime(key, text(key), WrittenQuantity.LONGEST);
     }
 
     /** Such a time that may be left out. */
     public Stated<Quantity> longTimeIfStated(String key) {
-        return longTime(key, textIfStated(key));
+        return longTime(key, textIfStated(key), WrittenQuantity.LONGEST);
     }
 
-    private Stated<Quantity> longTime(String key, Stated<String> text) {
+    /** A mean time to failure that may be left out; it can be far longer than anybody uses a part. */
+    public Stated<Quantity> meanTimeIfStated(String key) {
+        return longTime(key, textIfStated(key), WrittenQuantity.LONGEST_MEAN);
+    }
+
+    private Stated<Quantity> longTime(String key, Stated<String> text, Quantity longest) {
         return text.value().isEmpty()
                 ? missing(key)
-                : WrittenQuantity.longTime(text, key, reading.findings()).orElseGet(() -> missing(key));
+                : WrittenQuantity.longTime(text, key, longest, reading.findings())
+                        .orElseGet(() -> missing(key));
     }
 
     /** A performance level, written as in {@code PL d}. */

@@ -39,6 +39,20 @@ final class WrittenQuantity {
             Dimension.ANGLE, Quantity.of("90", Unit.DEGREE),
             Dimension.NONE, Quantity.of("1000", Unit.PERCENT));
 
+    /**
+     * What fails more often than once in an hour is no safety part, and nobody has seen a part fail so seldom as once in more than
+     * a thousand million years (common practice).
+     */
+    private static final Quantity HIGHEST_RATE = Quantity.perHour("1");
+
+    private static final Quantity LOWEST_RATE = Quantity.perHour("1e-13");
+
+    /** The longest that is believed of a cycle, of a time from test to test, of a life (common practice). */
+    static final Quantity LONGEST = Quantity.years("100");
+
+    /** The longest that is believed of a mean time to failure, which is that of many parts together (common practice). */
+    static final Quantity LONGEST_MEAN = Quantity.years("1000000000");
+
     private WrittenQuantity() {}
 
     /**
@@ -49,28 +63,35 @@ final class WrittenQuantity {
      */
     static Optional<Stated<Quantity>> read(
             Stated<String> text, String key, Optional<Dimension> due, boolean zero, Findings findings) {
-        return read(text, key, due, due.map(Unit::written).orElseGet(List::of), zero, findings);
+        List<Unit> among = due.map(Unit::written).orElseGet(List::of);
+        return read(
+                text, key, due, among, due.filter(Dimension.RATE::equals).map(rate -> HIGHEST_RATE), zero, findings);
     }
 
-    /** Reads a time above zero that is not that of a stop: of a cycle, of a life. */
-    static Optional<Stated<Quantity>> longTime(Stated<String> text, String key, Findings findings) {
-        return read(text, key, Optional.of(Dimension.TIME), Unit.ofLongTimes(), false, findings);
+    /** Reads a time above zero that is not that of a stop: of a cycle, of a life; and not longer than the longest believed. */
+    static Optional<Stated<Quantity>> longTime(Stated<String> text, String key, Quantity longest, Findings findings) {
+        return read(text, key, Optional.of(Dimension.TIME), Unit.ofLongTimes(), Optional.of(longest), false, findings);
     }
 
     /**
      * @param among units to write it in; empty when any will do
+     * @param most that is believed of it; empty where that depends on its dimension alone
      */
     private static Optional<Stated<Quantity>> read(
             Stated<String> text,
             String key,
             Optional<Dimension> due,
             List<Unit> among,
+            Optional<Quantity> most,
             boolean zero,
             Findings findings) {
         String characters = text.characters();
         Matcher level = LEVEL.matcher(characters);
         if (level.matches()) {
-            return Optional.of(new Written<>(Quantity.level(level.group(1)), text.where(), characters));
+            Quantity letter = Quantity.level(level.group(1));
+            return due.isPresent()
+                    ? anotherDimension(text, key, letter, due.get(), among, findings)
+                    : Optional.of(new Written<>(letter, text.where(), characters));
         }
         String example = due.map(WrittenQuantity::example).orElse("850 mm");
         Matcher matcher = WRITTEN.matcher(characters);
@@ -103,8 +124,9 @@ final class WrittenQuantity {
                     "write the unit after it: " + units(among));
         }
         Optional<Unit> unit = Unit.of(rest);
-        boolean tooLong = unit.filter(Unit::ofLongTime).isPresent() && !among.isEmpty() && !among.contains(unit.get());
-        if (unit.isEmpty() || tooLong) {
+        boolean ofAnother = unit.filter(one -> due.equals(Optional.of(one.dimension())) && !among.contains(one))
+                .isPresent();
+        if (unit.isEmpty() || ofAnother) {
             return refuse(
                     findings,
                     UNKNOWN_UNIT,
@@ -115,14 +137,7 @@ final class WrittenQuantity {
         Quantity quantity =
                 new Quantity(new BigDecimal(matcher.group(1) + matcher.group(2) + (rate ? exponent : "")), unit.get());
         if (due.isPresent() && !quantity.dimension().equals(due.get())) {
-            return refuse(
-                    findings,
-                    ANOTHER_DIMENSION,
-                    text,
-                    "`" + key + "` is " + characters + ", "
-                            + quantity.dimension().words() + ", and "
-                            + due.get().words() + " is due",
-                    "write it in " + units(among));
+            return anotherDimension(text, key, quantity, due.get(), among, findings);
         }
         if (quantity.number().signum() < 0 || (quantity.zero() && !zero)) {
             return refuse(
@@ -133,18 +148,36 @@ final class WrittenQuantity {
                             + (zero ? "zero or more" : "more than zero"),
                     "check the measurement or the data sheet");
         }
-        Quantity largest = LARGEST.get(quantity.dimension());
-        boolean bounded = !unit.get().ofLongTime() && !unit.get().equals(Unit.POINT) && !among.contains(Unit.YEAR);
-        if (bounded && largest != null && quantity.compareTo(largest) > 0) {
-            return refuse(
-                    findings,
-                    ABSURD,
-                    text,
-                    "`" + key + "` is " + characters + ", more than " + largest
-                            + ", the most that is believed of a robot cell",
-                    "check the decimal point and the unit");
+        boolean bounded = !unit.get().ofLongTime() && !unit.get().equals(Unit.POINT);
+        Optional<Quantity> largest = most.or(
+                () -> Optional.ofNullable(LARGEST.get(quantity.dimension())).filter(one -> bounded));
+        if (largest.filter(one -> quantity.compareTo(one) > 0).isPresent()) {
+            return absurd(findings, text, key, "more than " + largest.get() + ", the most");
+        }
+        if (due.equals(Optional.of(Dimension.RATE)) && quantity.compareTo(LOWEST_RATE) < 0) {
+            return absurd(findings, text, key, "less than " + LOWEST_RATE + ", the least");
         }
         return Optional.of(new Written<>(quantity, text.where(), characters));
+    }
+
+    private static Optional<Stated<Quantity>> anotherDimension(
+            Stated<String> text, String key, Quantity quantity, Dimension due, List<Unit> among, Findings findings) {
+        return refuse(
+                findings,
+                ANOTHER_DIMENSION,
+                text,
+                "`" + key + "` is " + text.characters() + ", "
+                        + quantity.dimension().words() + ", and " + due.words() + " is due",
+                "write it in " + units(among));
+    }
+
+    private static Optional<Stated<Quantity>> absurd(Findings findings, Stated<String> text, String key, String bound) {
+        return refuse(
+                findings,
+                ABSURD,
+                text,
+                "`" + key + "` is " + text.characters() + ", " + bound + " that is believed of a robot cell",
+                "check the decimal point and the unit");
     }
 
     /** Reads a whole number above zero; what is wrong with it is reported. */

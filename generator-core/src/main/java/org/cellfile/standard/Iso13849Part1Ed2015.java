@@ -286,24 +286,29 @@ public final class Iso13849Part1Ed2015 extends FixedValues implements ControlSta
     private Branch below(String letter, Term pfh) {
         Fixed bound = of(bounds, letter);
         return new Branch(
-                new Condition(pfh, Comparison.LESS, bound), new Fixed("PL " + letter, Quantity.level(letter), bound.reference()));
+                new Condition(pfh, Comparison.LESS, bound),
+                new Fixed("PL " + letter, Quantity.level(letter), bound.reference()));
     }
 
     @Override
     public Term pfh(Category category, Term mttfd, Term averageCoverage) {
-        return switch (category) {
-            case B -> failures.at("B", mttfd, List.of(mttfd));
-            case ONE -> failures.at("1", mttfd, List.of(mttfd));
-            case FOUR -> failures.at("4-high", mttfd, List.of(mttfd, averageCoverage));
-            case TWO, THREE ->
-                averageCoverage
+        return category.tested()
+                ? averageCoverage
                         .value()
-                        .<Term>map(share -> failures.at(
-                                category.word() + (share.compareTo(MEDIUM) < 0 ? "-low" : "-medium"),
-                                mttfd,
-                                List.of(mttfd, averageCoverage)))
-                        .orElseGet(() -> new Withheld("PFH_D", "the average coverage is not known"));
-        };
+                        .map(share -> ofTested(category, mttfd, averageCoverage, share))
+                        .orElseGet(() -> new Withheld("PFH_D", "the average coverage is not known"))
+                : failures.at(category.word(), mttfd, List.of(mttfd));
+    }
+
+    private Term ofTested(Category category, Term mttfd, Term averageCoverage, Quantity share) {
+        Fixed least = leastCoverage(category);
+        if (share.compareTo(least.quantity()) < 0) {
+            return new Withheld(
+                    "PFH_D",
+                    "the table has no column for " + category + " with less coverage than " + least.quantity());
+        }
+        String column = category == Category.FOUR ? "-high" : share.compareTo(MEDIUM) < 0 ? "-low" : "-medium";
+        return failures.at(category.word() + column, mttfd, List.of(mttfd, averageCoverage));
     }
 
     @Override

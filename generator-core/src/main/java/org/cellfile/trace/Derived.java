@@ -119,7 +119,7 @@ public final class Derived implements Term {
 
     /** On the safe side, at the last digit of a value somebody wrote. */
     public Optional<Quantity> roundedLike(Quantity written) {
-        return value.map(rounding.at(written.lastDigit())::round);
+        return value.map(exact -> rounding.like(written, exact).round(exact));
     }
 
     /** Every value and table of an edition that this one rests on, through all calculations below it. */

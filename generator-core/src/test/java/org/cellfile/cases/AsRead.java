@@ -15,7 +15,7 @@ import org.cellfile.subject.safeguard.Device;
 import org.cellfile.subject.safeguard.Kinds;
 
 /** What the program's own reader makes of a text. */
-final class AsRead {
+public final class AsRead {
 
     private AsRead() {}
 
@@ -34,7 +34,7 @@ final class AsRead {
     }
 
     /** A file. */
-    static Reading.Sources file(String name, String text, Findings findings) {
+    public static Reading.Sources file(String name, String text, Findings findings) {
         return Reading.read(new OneFile(name, text), findings);
     }
 

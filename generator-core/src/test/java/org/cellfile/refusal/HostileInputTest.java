@@ -271,4 +271,50 @@ class HostileInputTest {
         }
         return text.toString().getBytes(ISO_8859_1);
     }
+
+    /** Exponents and lives that nobody means are refused where they stand, and nothing is computed with them. */
+    @Test
+    void rateAndLifeBeyondBelief() throws IOException {
+        for (String slip : List.of(
+                "pfh: 1e-99 1/h, level",
+                "pfh: 1e99 1/h, level",
+                "pfh: 999999999999e99 1/h, level",
+                "pfh: 5.0e-9 1/h, mission-time: 1000000 years, level",
+                "pfh: 5.0e-9 1/h, mission-time: 999999999999.999999999999 h, level")) {
+            BaseCell.copyTo(folder);
+            BaseCell.change(folder, "functions.yaml", "pfh: 5.0e-9 1/h, level", slip);
+            assertThat(found()).as(slip).containsExactly("quantity.absurd");
+        }
+        BaseCell.copyTo(folder);
+        BaseCell.change(folder, "functions.yaml", "pfh: 5.0e-9 1/h", "pfh: 999999999999e99");
+        assertThat(found()).containsExactly("quantity.not-a-number");
+    }
+
+    /** Recorded values are held against the derived ones, whatever their exponent. */
+    @Test
+    void recordedRateBeyondBelief() throws IOException {
+        for (String slip : List.of("1e-99 1/h", "1e99 1/h", "999999999999e99 1/h", "0e-99 1/h")) {
+            BaseCell.copyTo(folder);
+            BaseCell.change(folder, "functions.yaml", "pfh: 4.29e-8 1/h", "pfh: " + slip);
+            assertThat(found()).as(slip).containsExactly("claim.not-equal");
+        }
+    }
+
+    /** Figures at the ends of what can be written, each of which may be right by itself. */
+    @Test
+    void operationsWithoutEnd() throws IOException {
+        BaseCell.change(
+                folder,
+                "functions.yaml",
+                "b10d: 1000000\n    operations: {days: 230, hours: 16 h, cycle: 15 min}",
+                "b10d: 0.000000000001\n    operations: {days: 230, hours: 16 h, cycle: 0.000000000001 s}");
+        assertThat(found()).contains("claim.not-equal");
+        BaseCell.copyTo(folder);
+        BaseCell.change(
+                folder,
+                "functions.yaml",
+                "b10d: 1000000\n    operations: {days: 230, hours: 16 h, cycle: 15 min}",
+                "b10d: 999999999999\n    operations: {days: 0.000000000001, hours: 0.000000000001 h, cycle: 99 years}");
+        assertThat(found()).contains("claim.not-equal");
+    }
 }
