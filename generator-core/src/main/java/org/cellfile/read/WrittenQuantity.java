@@ -72,7 +72,9 @@ final class WrittenQuantity {
         if (level.matches()) {
             return Optional.of(new Written<>(Quantity.level(level.group(1)), text.where(), characters));
         }
-        String example = due.map(WrittenQuantity::example).orElse("850 mm");
+        String example = among.contains(Unit.YEAR)
+                ? "15 min"
+                : due.map(WrittenQuantity::example).orElse("850 mm");
         Matcher matcher = WRITTEN.matcher(characters);
         if (!matcher.matches()) {
             return refuse(
