@@ -228,6 +228,7 @@ class TwoEditionsTest {
                 .filteredOn(id -> !Editions.askedIds().contains(id))
                 .containsExactlyInAnyOrder(
                         "iso-10218-1-2011.lockable-modes",
+                        "iso-13849-1-2015.structures",
                         "iso-13850-2015.stop-category",
                         "iso-13855-2010.stop-measurement");
     }
