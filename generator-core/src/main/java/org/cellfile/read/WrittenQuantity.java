@@ -93,7 +93,9 @@ final class WrittenQuantity {
                     ? anotherDimension(text, key, letter, due.get(), among, findings)
                     : Optional.of(new Written<>(letter, text.where(), characters));
         }
-        String example = due.map(WrittenQuantity::example).orElse("850 mm");
+        String example = among.contains(Unit.YEAR)
+                ? "15 min"
+                : due.map(WrittenQuantity::example).orElse("850 mm");
         Matcher matcher = WRITTEN.matcher(characters);
         if (!matcher.matches()) {
             return refuse(

@@ -245,6 +245,7 @@ class TwoEditionsTest {
                 .containsExactlyInAnyOrder(
                         "iso-10218-1-2011.function-category",
                         "iso-10218-1-2011.lockable-modes",
+                        "iso-13849-1-2015.structures",
                         "iso-13850-2015.stop-category",
                         "iso-13855-2010.stop-measurement");
     }
