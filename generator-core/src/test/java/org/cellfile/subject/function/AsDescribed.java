@@ -25,8 +25,8 @@ record AsDescribed(ControlSystem system) {
                 .filteredOn(finding -> !finding.id().words().equals("tag.unknown"))
                 .extracting(Finding::sentence)
                 .isEmpty();
-        return new AsDescribed(
-                ControlSystem.of(described, new Iso13849Part1Ed2015(), List.of(), List.of(), function -> List.of()));
+        return new AsDescribed(ControlSystem.of(
+                described, new Iso13849Part1Ed2015(), List.of(), List.of(), List.of(), function -> Minimums.NONE));
     }
 
     PartLife part() {
