@@ -41,11 +41,16 @@ public record Rounding(Side side, Quantity step) {
         return new Rounding(Side.DOWN, step);
     }
 
-    /** Up to so many digits of a value that can be of any order of magnitude; one step of 1 where it is not known. */
+    /**
+     * Up to so many digits of a value that can be of any order of magnitude; one step of 1 where it is not known. A rate is rounded
+     * in 1/h, also where it was added up in other units.
+     */
     public static Rounding upToDigits(int digits, Optional<Quantity> value) {
         return up(value.filter(known -> !known.zero())
+                .map(known -> known.dimension().equals(Dimension.RATE) ? known.in(Unit.PER_HOUR) : known)
                 .map(known -> new Quantity(
                         known.number()
+                                .round(Quantity.COUNTED)
                                 .round(new MathContext(digits, RoundingMode.CEILING))
                                 .ulp(),
                         known.unit()))

@@ -17,9 +17,7 @@ final class ChainDrawing {
     static Drawing of(FunctionLevel function) {
         return new Drawing(
                 "drawings/function-chain.svg.ftl",
-                "Chain of " + function.tag()
-                        + ", from what sets it off to what switches the power. What stands in a row must all"
-                        + " work; of channels one above the other one is enough. What is drawn with dashes tests the channel above it.",
+                "Chain of " + function.tag(),
                 "Block diagram, in series: "
                         + function.stages().stream().map(ChainDrawing::told).collect(Collectors.joining("; ")),
                 Map.of(

@@ -22,6 +22,7 @@ import org.cellfile.standard.ControlStandard;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
 import org.cellfile.trace.Derived;
+import org.cellfile.trace.Drawing;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Term;
 
@@ -60,7 +61,7 @@ public final class FunctionChapter {
                         Column.text("Required", 2),
                         Column.text("Reached", 2),
                         Column.text("By the sum", 3),
-                        Column.text("Weakest subsystem", 4),
+                        Column.text("Limited by", 5),
                         Column.figures("PFH_D", 3)),
                 functions.stream()
                         .map(function -> List.of(
@@ -69,32 +70,29 @@ public final class FunctionChapter {
                                 Workings.shown(function.required()),
                                 Workings.shown(function.reached()),
                                 Workings.shown(function.levelBySum()),
-                                weakest(function),
+                                limit(function),
                                 Workings.shown(function.pfh())))
                         .toList());
     }
 
-    private static String weakest(FunctionLevel function) {
-        List<SubsystemLevel> known = function.stages().stream()
+    /** The subsystems that are weaker than the sum would allow; else the sum. */
+    private static String limit(FunctionLevel function) {
+        List<String> weaker = function.stages().stream()
                 .flatMap(stage -> stage.subsystem().stream())
-                .filter(level -> level.level().value().isPresent())
+                .filter(level -> level.level().value().equals(function.reached().value())
+                        && !function.reached()
+                                .value()
+                                .equals(function.levelBySum().value()))
+                .map(SubsystemLevel::tag)
+                .distinct()
                 .toList();
-        return known.stream()
-                .flatMap(level -> level.level().value().stream())
-                .min(Quantity::compareTo)
-                .map(least -> least + ": "
-                        + known.stream()
-                                .filter(level -> level.level().value().equals(Optional.of(least)))
-                                .map(SubsystemLevel::tag)
-                                .distinct()
-                                .collect(Collectors.joining(", ")))
-                .orElse(NONE);
+        return weaker.isEmpty() ? "the sum" : String.join(", ", weaker);
     }
 
     private static Section section(FunctionLevel level, Workings workings) {
         SafetyFunction function = level.function();
         List<Block> blocks = new ArrayList<>();
-        blocks.add(new Facts(List.of(
+        List<Fact> facts = new ArrayList<>(List.of(
                 new Fact(
                         "Triggered by",
                         characters(function.triggeredBy()),
@@ -103,24 +101,29 @@ public final class FunctionChapter {
                         "Reaction",
                         function.reaction().characters(),
                         function.stopCategory()
-                                .value()
-                                .map(category -> "stop category " + category)
-                                .orElse("")),
-                new Fact("Acts in", characters(function.modes())),
+                                        .value()
+                                        .map(category -> "stop category " + category + ", ")
+                                        .orElse("")
+                                + "in " + characters(function.modes())),
                 new Fact("Required", Workings.shown(level.required()), because(level)),
                 new Fact(
                         "Reached",
                         Workings.shown(level.reached()),
-                        "by the sum " + Workings.shown(level.levelBySum()) + "; weakest subsystem "
-                                + weakest(level)))));
+                        Stream.concat(reason(level.levelBySum()), Stream.of("limited by " + limit(level)))
+                                .collect(Collectors.joining("; ")))));
+        level.triggers()
+                .forEach(guarding -> guarding.responseTime().ifPresent(sum -> facts.add(response(guarding, sum))));
+        blocks.add(new Facts(facts));
         blocks.add(ChainDrawing.of(level));
         blocks.add(chain(level));
-        if (level.triggers().stream()
-                .anyMatch(guarding -> guarding.responseTime().isPresent())) {
-            blocks.add(response(level));
-        }
         blocks.add(workings.rows("Recomputed", level.derived(), level.recorded()));
         return new Section(level.tag(), function.name().characters(), blocks);
+    }
+
+    /** The comparison that decided on a level. */
+    private static Stream<String> reason(Derived level) {
+        List<String> reasons = Drawing.of(level).remarks();
+        return reasons.stream().skip(Math.max(0, reasons.size() - 1));
     }
 
     /** Each reason for the required level, with what it asks by itself. */
@@ -148,8 +151,8 @@ public final class FunctionChapter {
                         Column.text("Category", 2),
                         Column.text("Links of the response time", 6),
                         Column.text("PL", 2),
-                        Column.figures("PFH_D", 4),
-                        Column.figures("Share", 2)),
+                        Column.figures("PFH_D", 3),
+                        Column.figures("Share in %", 2)),
                 level.stages().stream()
                         .map(stage -> List.of(
                                 stage.element().place().characters(),
@@ -173,7 +176,7 @@ public final class FunctionChapter {
     /** Each link that the subsystem carries, with its time at each safeguard that has it. */
     private static String links(SafetyFunction.Element element, List<Guarding> triggers) {
         if (element.links().isEmpty()) {
-            return triggers.isEmpty() ? NONE : "none; its time is part of the stop that was measured";
+            return triggers.isEmpty() ? NONE : "in the stop that was measured";
         }
         return element.links().stream()
                 .map(name -> {
@@ -193,40 +196,26 @@ public final class FunctionChapter {
                 .flatMap(one -> whole.value()
                         .filter(sum -> !sum.zero())
                         .map(sum -> one.coherent()
-                                        .multiply(BigDecimal.valueOf(100))
-                                        .divide(sum.coherent(), 1, RoundingMode.HALF_UP)
-                                + " %"));
+                                .multiply(BigDecimal.valueOf(100))
+                                .divide(sum.coherent(), 1, RoundingMode.HALF_UP)
+                                .toString()));
     }
 
-    private static Table response(FunctionLevel level) {
-        return new Table(
-                "Response time of each safeguard that sets it off, link by link, as recomputed for its distance",
-                List.of(
-                        Column.text("Safeguard", 4),
-                        Column.text("Links", 8),
-                        Column.text("Stop", 5),
-                        Column.figures("Sum", 2),
-                        Column.text("Working", 4)),
-                level.triggers().stream()
-                        .flatMap(guarding -> guarding.responseTime().stream().map(sum -> response(guarding, sum)))
-                        .toList());
-    }
-
-    /** The last of the times added is the stop. */
-    private static List<String> response(Guarding guarding, Derived sum) {
+    /** As it was derived for the distance of the safeguard. The last of the times added is the stop. */
+    private static Fact response(Guarding guarding, Derived sum) {
         Safeguard safeguard = guarding.safeguard();
         List<Term> times = sum.expression().operands();
         Term stop = times.get(times.size() - 1);
-        return List.of(
-                guarding.tag(),
-                safeguard.links().stream()
-                        .map(link ->
-                                link.name().characters() + " " + link.time().characters())
-                        .collect(Collectors.joining("\n")),
-                characters(safeguard.stopTests()) + " "
-                        + stop.value().map(Quantity::toString).orElse(NONE),
+        return new Fact(
+                "Response time",
                 Workings.shown(sum),
-                sum.tag());
+                Stream.concat(
+                                safeguard.links().stream()
+                                        .map(link -> link.name().characters() + " "
+                                                + link.time().characters()),
+                                Stream.of(characters(safeguard.stopTests()) + " "
+                                        + stop.value().map(Quantity::toString).orElse(NONE)))
+                        .collect(Collectors.joining(" + ", "", ", as derived under " + sum.tag())));
     }
 
     static String characters(List<? extends Stated<?>> stated) {

@@ -38,8 +38,7 @@ final class LevelChart {
                 "Frequency of dangerous failure in an hour (PFH_D) of "
                         + functions.get(0).tag()
                         + (functions.size() > 1 ? " to " + last.tag() : "")
-                        + ", before the ranges of the performance levels. The thick mark is the bound below which the required level"
-                        + " lies; a white bar with a thick frame falls short of it.",
+                        + ". Thick mark: bound below which the required level lies; white bar: falls short.",
                 "Bars on a logarithmic scale from 1e-10 to 1e-4 in an hour: "
                         + String.join(
                                 "; ",

@@ -1,5 +1,6 @@
 package org.cellfile.subject.function;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -19,7 +20,6 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.ControlStandard;
-import org.cellfile.trace.Derived;
 import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Term;
 
@@ -36,14 +36,53 @@ public final class SubsystemChapter {
                 "Each subsystem with its figures: as its maker tells them, or recomputed by " + standard.id()
                         + " from the parts it is built of. Times are rounded down, frequencies up; calculation goes on with the"
                         + " unrounded values."));
-        system.subsystems().forEach(level -> blocks.add(subsystem(level, system, standard, workings)));
+        List<SubsystemLevel> bought = system.subsystems().stream()
+                .filter(level -> level.subsystem().maker().isPresent())
+                .toList();
+        if (!bought.isEmpty()) {
+            blocks.add(bought(bought, system));
+        }
+        bought.stream()
+                .filter(level -> !level.recorded().values().isEmpty())
+                .forEach(level ->
+                        blocks.add(workings.rows("Recorded for " + level.tag(), level.derived(), level.recorded())));
+        system.subsystems().stream()
+                .filter(level -> level.subsystem().maker().isEmpty())
+                .forEach(level -> blocks.add(built(level, system, standard, workings)));
         if (!system.parts().isEmpty()) {
             blocks.add(parts(system.parts(), workings));
         }
         return new Chapter("subsystems", "Subsystems and parts", blocks);
     }
 
-    private static Section subsystem(
+    private static Table bought(List<SubsystemLevel> bought, ControlSystem system) {
+        return new Table(
+                "Subsystems with the figures of their makers",
+                List.of(
+                        Column.text("Subsystem", 6),
+                        Column.text("Category", 2),
+                        Column.text("PL", 2),
+                        Column.figures("PFH_D", 3),
+                        Column.text("Source", 4),
+                        Column.text("Used", 5),
+                        Column.text("Replace by", 3)),
+                bought.stream()
+                        .map(level -> bought(level, level.subsystem().maker().orElseThrow(), system))
+                        .toList());
+    }
+
+    private static List<String> bought(SubsystemLevel level, Subsystem.Maker maker, ControlSystem system) {
+        return List.of(
+                level.tag() + "\n" + level.subsystem().name().characters(),
+                level.subsystem().category().characters(),
+                maker.level().characters(),
+                maker.pfh().characters(),
+                maker.source().characters(),
+                Uses.of(level, system.functions()).inWords(),
+                level.replaceBy().map(LocalDate::toString).orElse(NONE));
+    }
+
+    private static Section built(
             SubsystemLevel level, ControlSystem system, ControlStandard standard, Workings workings) {
         Subsystem subsystem = level.subsystem();
         List<Fact> facts = new ArrayList<>();
@@ -51,16 +90,6 @@ public final class SubsystemChapter {
                 "Category",
                 subsystem.category().characters(),
                 Uses.of(level, system.functions()).inWords()));
-        subsystem
-                .maker()
-                .ifPresent(maker -> facts.add(new Fact(
-                        "Figures of its maker",
-                        maker.pfh().characters() + ", " + maker.level().characters(),
-                        maker.source().characters() + "; installed "
-                                + maker.installed().characters()
-                                + level.replaceBy()
-                                        .map(day -> ", replace by " + day)
-                                        .orElse(""))));
         level.channels()
                 .forEach(channel -> facts.add(new Fact(
                         "Channel " + channel.channel().name().characters(),
@@ -83,16 +112,7 @@ public final class SubsystemChapter {
         return new Section(
                 level.tag(),
                 subsystem.name().characters(),
-                List.of(new Facts(facts), workings.rows("Recomputed", recomputed(level), level.recorded())));
-    }
-
-    /** What its maker tells is no working, and stands above unless somebody recorded it as well. */
-    private static List<Derived> recomputed(SubsystemLevel level) {
-        return level.derived().stream()
-                .filter(one -> level.subsystem().maker().isEmpty()
-                        || one.name().equals("replace-after")
-                        || level.recorded().of(one).isPresent())
-                .toList();
+                List.of(new Facts(facts), workings.rows("Recomputed", level.derived(), level.recorded())));
     }
 
     private static String measure(Subsystem.CommonCause measure, ControlStandard standard) {

@@ -7,7 +7,7 @@
 <#-- About how wide a text is at that size: thin, wide and other letters. -->
 <#function measure text>
   <#local wide = text?replace("[^mwMW%@]", "", "r")?length thin = text?replace("[^ijltfI.,:;'| -]", "", "r")?length capital = text?replace("[^A-LN-VX-Z]", "", "r")?length>
-  <#return size * (0.9 * wide + 0.34 * thin + 0.72 * capital + 0.6 * (text?length - wide - thin - capital))>
+  <#return size * (0.9 * wide + 0.34 * thin + 0.72 * capital + 0.565 * (text?length - wide - thin - capital))>
 </#function>
 
 <#-- A text in lines no wider than the room, broken after hyphens and blanks, and within a word where that is not enough. -->
