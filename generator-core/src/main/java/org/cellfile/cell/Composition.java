@@ -291,7 +291,10 @@ public final class Composition {
                 List.of(
                         new Paragraph("The following is not recomputed here and has to be settled elsewhere:"),
                         new Points(List.of(
-                                "the risk assessment, the performance levels of the safety functions and the residual risks",
+                                "whether every hazard is listed, and whether it was judged rightly; where no hazards or no safety"
+                                        + " functions are listed, the risk assessment and the performance levels as a whole",
+                                "the figures of makers, the category and the monitoring stated for a subsystem, faults that were ruled"
+                                        + " out, failures that are systematic, the software of safety functions and their validation",
                                 "muting, fields that are switched, and whatever else suspends a safeguard while the cell runs",
                                 "collaborative operation beyond the measured values and limits listed for its mode: contact with the"
                                         + " robot, distances that change with speed and position, hand guiding",

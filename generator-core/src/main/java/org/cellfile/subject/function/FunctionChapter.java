@@ -49,7 +49,11 @@ public final class FunctionChapter {
             blocks.add(summary(functions));
             blocks.addAll(LevelChart.drawings(functions));
         }
-        functions.forEach(function -> blocks.add(section(function, workings)));
+        functions.forEach(function -> blocks.add(section(function)));
+        if (!functions.isEmpty()) {
+            blocks.add(new Section(
+                    "", "Workings", List.of(workings.rows("Recomputed for each function", "Function", functions))));
+        }
         return new Chapter("functions", "Safety functions", blocks);
     }
 
@@ -89,7 +93,7 @@ public final class FunctionChapter {
         return weaker.isEmpty() ? "the sum" : String.join(", ", weaker);
     }
 
-    private static Section section(FunctionLevel level, Workings workings) {
+    private static Section section(FunctionLevel level) {
         SafetyFunction function = level.function();
         List<Block> blocks = new ArrayList<>();
         List<Fact> facts = new ArrayList<>(List.of(
@@ -116,7 +120,6 @@ public final class FunctionChapter {
         blocks.add(new Facts(facts));
         blocks.add(ChainDrawing.of(level));
         blocks.add(chain(level));
-        blocks.add(workings.rows("Recomputed", level.derived(), level.recorded()));
         return new Section(level.tag(), function.name().characters(), blocks);
     }
 

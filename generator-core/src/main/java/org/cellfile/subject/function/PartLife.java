@@ -213,7 +213,7 @@ public final class PartLife implements Recomputed {
 
     /** The mission time with who sets it, as the reason why something is replaced. */
     static String missionTime(Derived after, Stated<Quantity> stated, Stated<String> source, ControlStandard standard) {
-        return "mission time of " + Workings.shown(after) + " by "
+        return "mission time of " + after.unrounded().map(Quantity::toString).orElse("") + " by "
                 + (stated.value().isPresent() ? source.characters() : standard.id());
     }
 

@@ -79,7 +79,7 @@ public final class ReplacementChapter {
         String used = system.subsystems().stream()
                 .filter(level -> level.parts().contains(life))
                 .map(level ->
-                        level.tag() + ", " + Uses.of(level, system.functions()).inWords())
+                        level.tag() + ", " + Uses.of(level, system.functions()).counted())
                 .collect(Collectors.joining("; "));
         return new Replaced(
                 by,
@@ -100,7 +100,7 @@ public final class ReplacementChapter {
                 level.tag(),
                 List.of(
                         level.tag() + "\n" + level.subsystem().name().characters(),
-                        Uses.of(level, system.functions()).inWords(),
+                        Uses.of(level, system.functions()).counted(),
                         maker.installed().characters(),
                         "–",
                         mission(maker.missionTime(), standard)));

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
@@ -141,7 +140,8 @@ public final class SubsystemChapter {
     }
 
     private static Section parts(List<PartLife> parts, Workings workings) {
-        return new Section("", "Parts", List.of(listed(parts), workings(parts, workings)));
+        return new Section(
+                "", "Parts", List.of(listed(parts), workings.rows("Recomputed for each part", "Part", parts)));
     }
 
     private static Table listed(List<PartLife> parts) {
@@ -200,23 +200,5 @@ public final class SubsystemChapter {
                         + FunctionChapter.characters(part.monitoredBy()) + ": "
                         + part.monitoring().characters())
                 .orElse("none");
-    }
-
-    /** The workings of all parts in one table, as most are short and alike. */
-    private static Table workings(List<PartLife> parts, Workings workings) {
-        List<Table> tables = parts.stream()
-                .map(life -> workings.rows("", life.derived(), life.recorded()))
-                .toList();
-        List<Column> columns = new ArrayList<>(List.of(Column.text("Part", 3)));
-        columns.addAll(tables.get(0).columns());
-        List<List<String>> rows = new ArrayList<>();
-        for (int i = 0; i < parts.size(); i++) {
-            String tag = parts.get(i).tag();
-            tables.get(i)
-                    .rows()
-                    .forEach(row ->
-                            rows.add(Stream.concat(Stream.of(tag), row.stream()).toList()));
-        }
-        return new Table("Recomputed for each part", columns, rows);
     }
 }

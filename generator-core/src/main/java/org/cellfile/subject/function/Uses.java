@@ -26,4 +26,9 @@ record Uses(List<String> functions) {
                 ? "in " + functions.size() + " functions"
                 : functions.stream().collect(Collectors.joining(", ", "in ", ""));
     }
+
+    /** Only how many. */
+    String counted() {
+        return "in " + functions.size() + (functions.size() == 1 ? " function" : " functions");
+    }
 }

@@ -2,12 +2,12 @@
 <#import "/drawings/elevation.ftl" as e>
 
 <#-- Texts of 9 units are 6.4 pt; they are wrapped, and set no smaller than 6 pt. -->
-<#assign size = 9 pace = 11 bare = 112 box = 108 pad = 5 gap = 10 rail = 14 between = 16 edge = 12>
+<#assign size = 9 pace = 11 bare = 108 box = 114 pad = 5 gap = 10 rail = 14 between = 16 edge = 12>
 
 <#-- About how wide a text is at that size: thin, wide and other letters. -->
 <#function measure text>
   <#local wide = text?replace("[^mwMW%@]", "", "r")?length thin = text?replace("[^ijltfI.,:;'| -]", "", "r")?length capital = text?replace("[^A-LN-VX-Z]", "", "r")?length>
-  <#return size * (0.9 * wide + 0.34 * thin + 0.72 * capital + 0.565 * (text?length - wide - thin - capital))>
+  <#return size * (0.9 * wide + 0.34 * thin + 0.68 * capital + 0.565 * (text?length - wide - thin - capital))>
 </#function>
 
 <#-- A text in lines no wider than the room, broken after hyphens and blanks, and within a word where that is not enough. -->
@@ -76,6 +76,7 @@
 <#macro row of top first last>
   <#local axis = top + of.axis end = of.stages?last.x + of.stages?last.room.wide>
   <@e.line x1=first?then(4, 2) y1=axis x2=end + (last?then(8, between / 2)) y2=axis width=1.2/>
+  <#if !first><@e.line x1=2 y1=top - 4 x2=2 y2=axis width=1.2/></#if>
   <#if first><circle cx="4" cy="${e.n(axis)}" r="2.4" fill="#000"/></#if>
   <#if last>
     <circle cx="${e.n(end + 8)}" cy="${e.n(axis)}" r="2.4" fill="#000"/>
@@ -86,7 +87,6 @@
   <#list of.stages as placed>
     <#if placed.stage.channels?size == 0><@bought of=placed axis=axis/><#else><@built of=placed axis=axis/></#if>
   </#list>
-  <#nested>
 </#macro>
 
 <#macro bought of axis>
