@@ -25,6 +25,7 @@ import org.cellfile.dossier.Form;
 import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.ControlStandard;
 import org.cellfile.standard.Edition;
 import org.cellfile.subject.clearance.ClearanceChapter;
 import org.cellfile.subject.complement.Complement;
@@ -33,6 +34,10 @@ import org.cellfile.subject.due.DueChapter;
 import org.cellfile.subject.form.ShiftCheck;
 import org.cellfile.subject.form.StopTimeMeasurement;
 import org.cellfile.subject.form.YearlyInspection;
+import org.cellfile.subject.function.ControlSystem;
+import org.cellfile.subject.function.FunctionChapter;
+import org.cellfile.subject.function.ReplacementChapter;
+import org.cellfile.subject.function.SubsystemChapter;
 import org.cellfile.subject.hazard.HazardChapter;
 import org.cellfile.subject.hazard.RiskChapter;
 import org.cellfile.subject.identity.Confirmation;
@@ -132,6 +137,15 @@ public final class Composition {
             chapters.add(OtherEditionsChapter.chapter(cell.safeguards(), compared, workings));
         }
         chapters.add(ComplementChapter.chapter(cell.complementary(), cell.deviations()));
+        Optional<ControlStandard> control =
+                identity.standards().inForce(ControlStandard.class).stream().findFirst();
+        ControlSystem system = cell.controlSystem();
+        if (!system.recomputed().isEmpty()) {
+            control.ifPresent(standard -> {
+                chapters.add(FunctionChapter.chapter(system.functions(), standard, workings));
+                chapters.add(SubsystemChapter.chapter(system, standard, workings));
+            });
+        }
         chapters.add(ModeChapter.chapter(
                 cell.operations(),
                 cell.safeguards().stream().map(Guarding::safeguard).toList(),
@@ -141,6 +155,13 @@ public final class Composition {
         chapters.add(RegisterChapters.configurations(cell.registers(), identity));
         chapters.add(RegisterChapters.registers(
                 cell.registers(), ComplementChapter.emergencyStops(cell.complementary()), identity));
+        if (!system.dues().isEmpty()) {
+            control.ifPresent(standard -> identity.facts()
+                    .asOf()
+                    .value()
+                    .ifPresent(asOf -> chapters.add(ReplacementChapter.chapter(
+                            system, standard, asOf, identity.dates().warnAhead()))));
+        }
         identity.facts().asOf().value().ifPresent(asOf -> chapters.add(DueChapter.chapter(cell.dues(), asOf)));
         chapters.add(Deviations.chapter(cell.deviations()));
         chapters.add(register(cell));
@@ -289,7 +310,8 @@ public final class Composition {
                         new Points(List.of(
                                 "whether the hazards listed are all there are, whether they were judged rightly, and whether what"
                                         + " remains of them can be left: that is for those who assessed the risks",
-                                "the performance levels of the safety functions",
+                                "the figures of makers, the category and the monitoring stated for a subsystem, faults that were ruled"
+                                        + " out, failures that are systematic, the software of safety functions and their validation",
                                 "muting, fields that are switched, and whatever else suspends a safeguard while the cell runs",
                                 "collaborative operation beyond the measured values and limits listed for its mode: contact with the"
                                         + " robot, distances that change with speed and position, hand guiding",

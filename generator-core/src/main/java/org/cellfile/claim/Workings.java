@@ -16,6 +16,7 @@ import org.cellfile.standard.Editions;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Given;
 
 /** Derived values as they are printed: in one unit, or lengths and speeds in millimetres and inches. */
 public final class Workings {
@@ -135,6 +136,28 @@ public final class Workings {
                                         .map(stated -> brief(one, stated))
                                         .orElse("–")))
                         .toList());
+    }
+
+    /** The same of several things in one table, each row with the tag of its thing. What is taken over unchanged has no working. */
+    public Block.Table rows(String caption, String sort, List<? extends Recomputed> things) {
+        List<Block.Column> columns = new ArrayList<>(List.of(Block.Column.text(sort, 4)));
+        List<List<String>> rows = new ArrayList<>();
+        for (Recomputed thing : things) {
+            Block.Table own = rows(
+                    "",
+                    thing.derived().stream()
+                            .filter(one -> !(one.expression() instanceof Given || one.expression() instanceof Fixed)
+                                    || thing.recorded().of(one).isPresent())
+                            .toList(),
+                    thing.recorded());
+            if (columns.size() == 1) {
+                columns.addAll(own.columns());
+            }
+            own.rows()
+                    .forEach(row -> rows.add(
+                            Stream.concat(Stream.of(thing.tag()), row.stream()).toList()));
+        }
+        return new Block.Table(caption, columns, rows);
     }
 
     /** True when a clause gives it, or a factor of it, and not only the values below it. */

@@ -383,8 +383,57 @@ final class ExampleDossier {
         return new Chapter("safeguards", "Safeguards and their distances", blocks);
     }
 
+    private static Map<String, Object> levelBar(String tag, String place, boolean fallsShort) {
+        return Map.of(
+                "tag",
+                tag,
+                "place",
+                new BigDecimal(place),
+                "bound",
+                new BigDecimal("-6"),
+                "frequency",
+                "2e-8",
+                "reached",
+                "d",
+                "required",
+                "d",
+                "short",
+                fallsShort);
+    }
+
+    private static Map<String, Object> stage(String place, List<?> channels, List<?> equipment) {
+        return Map.of(
+                "place", place,
+                "tag", "unit-" + place,
+                "figures", List.of("category 2"),
+                "channels", channels,
+                "equipment", equipment);
+    }
+
     private static Chapter functions() {
         List<Block> blocks = new ArrayList<>();
+        blocks.add(new Block.Drawing(
+                "drawings/function-levels.svg.ftl",
+                "Levels of two functions",
+                "Bars: sf-1 2e-8 in an hour, sf-2 2e-6 in an hour",
+                Map.of(
+                        "ranges",
+                        List.of(
+                                Map.of("letter", "e", "upTo", new BigDecimal("-7")),
+                                Map.of("letter", "d", "upTo", new BigDecimal("-6"))),
+                        "bars",
+                        List.of(levelBar("sf-1", "-7.7", false), levelBar("sf-2", "-5.7", true)))));
+        List<Map<String, Object>> boxes = List.of(Map.of("tag", "K1", "figures", List.of("MTTF_D 30 years")));
+        blocks.add(new Block.Drawing(
+                "drawings/function-chain.svg.ftl",
+                "Chain of sf-1",
+                "Block diagram: K1 tested by K1, then K1 twice",
+                Map.of(
+                        "stages",
+                        List.of(
+                                stage("input", List.of(boxes), boxes),
+                                stage("logic", List.of(), List.of()),
+                                stage("output", List.of(boxes, boxes), List.of())))));
         for (int i = 1; i <= 5; i++) {
             blocks.add(new Block.Section(
                     "sf-" + i,

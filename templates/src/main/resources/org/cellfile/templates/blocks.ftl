@@ -9,7 +9,7 @@
 <#function within number counted><#return number?has_content?then(number + ".", "") + counted></#function>
 
 <#-- A cell that breaks before a figure and not between it and its unit. -->
-<#function together cell><#return cell?replace(r"(?<=\d) (?=(mm|in|m?s|kg)(/s)?\b)", "\xA0", "r")></#function>
+<#function together cell><#return cell?replace(r"(?<=\d) (?=((mm|in|m?s|kg)(/s)?|1/h|years)\b)", "\xA0", "r")></#function>
 
 <#--
   The widths of a table's columns in percent. The shares say how the room is divided; a column whose longest word would

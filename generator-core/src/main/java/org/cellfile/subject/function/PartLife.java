@@ -201,8 +201,25 @@ public final class PartLife implements Recomputed {
                         day,
                         tag(),
                         "replace: " + part.name().characters(),
-                        "`" + replaceAfter.tag() + "` of " + Workings.shown(replaceAfter) + " by " + standard.id(),
+                        why(),
                         part.installed().where()));
+    }
+
+    private String why() {
+        boolean wornFirst = worn.flatMap(Derived::value)
+                .filter(time -> replaceAfter.value().equals(Optional.of(time)))
+                .isPresent();
+        return wornFirst
+                ? "T10_D of " + Workings.shown(replaceAfter) + ", installed "
+                        + part.installed().characters()
+                : missionTime(replaceAfter, part.missionTime(), part.source(), standard) + ", installed "
+                        + part.installed().characters();
+    }
+
+    /** The mission time with who sets it, as the reason why something is replaced. */
+    static String missionTime(Derived after, Stated<Quantity> stated, Stated<String> source, ControlStandard standard) {
+        return "mission time of " + after.unrounded().map(Quantity::toString).orElse("") + " by "
+                + (stated.value().isPresent() ? source.characters() : standard.id());
     }
 
     @Override

@@ -12,7 +12,6 @@ import org.cellfile.calculation.DangerousFailure;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Recomputed;
 import org.cellfile.claim.Recorded;
-import org.cellfile.claim.Workings;
 import org.cellfile.finding.Finding;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
@@ -349,7 +348,8 @@ public final class SubsystemLevel implements Recomputed {
                                 day,
                                 tag(),
                                 "replace: " + subsystem.name().characters(),
-                                "`" + after.tag() + "` of " + Workings.shown(after) + " by " + standard.id(),
+                                PartLife.missionTime(after, maker.missionTime(), maker.source(), standard)
+                                        + ", installed " + maker.installed().characters(),
                                 maker.installed().where()))));
     }
 

@@ -23,6 +23,7 @@ import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
 import org.cellfile.render.template.Templates;
 import org.cellfile.subject.safeguard.Kinds;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -33,6 +34,7 @@ import org.w3c.dom.NodeList;
 class DrawingLabelsTest {
 
     private static final int DRAWINGS = 250;
+    private static final String LONGEST_TAG = "stop-of-the-second-palletising-line-inf1";
 
     private static final TrueTypeFont PLAIN = font("LiberationSans-Regular");
     private static final TrueTypeFont BOLD = font("LiberationSans-Bold");
@@ -94,6 +96,70 @@ class DrawingLabelsTest {
         }
     }
 
+    @ParameterizedTest
+    @ValueSource(ints = {1, 2, 12})
+    void levels_of_functions(int functions) throws Exception {
+        List<Map<String, Object>> ranges = List.of(
+                Map.of("letter", "e", "upTo", new BigDecimal("-7")),
+                Map.of("letter", "d", "upTo", new BigDecimal("-6")),
+                Map.of("letter", "c", "upTo", new BigDecimal("-5.522879")),
+                Map.of("letter", "b", "upTo", new BigDecimal("-5")),
+                Map.of("letter", "a", "upTo", new BigDecimal("-4")));
+        for (int i = 0; i < DRAWINGS / 4; i++) {
+            List<Map<String, Object>> bars = new ArrayList<>();
+            for (int bar = 0; bar < functions; bar++) {
+                Map<String, Object> data = new HashMap<>(Map.of(
+                        "tag", bar % 3 == 0 ? LONGEST_TAG : "stop-" + bar,
+                        "frequency", "1.02e-10",
+                        "reached", "e",
+                        "required", "–",
+                        "short", random.nextBoolean()));
+                maybe(data, "place", BigDecimal.valueOf(-random.nextInt(12_000_000), 6));
+                maybe(data, "bound", new BigDecimal(-4 - random.nextInt(4)));
+                bars.add(data);
+            }
+            assertApart("drawings/function-levels.svg.ftl", Map.of("bars", bars, "ranges", ranges));
+        }
+    }
+
+    /** Up to five subsystems with up to four parts in a channel; nothing is set smaller than 6 pt. */
+    @Test
+    void chains_of_functions() throws Exception {
+        for (int i = 0; i < DRAWINGS; i++) {
+            List<Map<String, Object>> stages = new ArrayList<>();
+            for (int stage = 0; stage < 1 + i % 5; stage++) {
+                List<Object> channels = new ArrayList<>();
+                for (int channel = 0; channel < random.nextInt(3); channel++) {
+                    channels.add(boxes(1 + random.nextInt(4)));
+                }
+                stages.add(Map.of(
+                        "place", List.of("input", "logic", "output").get(random.nextInt(3)),
+                        "tag", tag(),
+                        "figures", List.of("category 3, PL d", "PFH_D 4.29e-8 1/h"),
+                        "channels", channels,
+                        "equipment", channels.size() == 1 ? boxes(random.nextInt(3)) : List.of()));
+            }
+            List<DrawingLabel> labels = assertApart("drawings/function-chain.svg.ftl", Map.of("stages", stages), 2000);
+            for (DrawingLabel label : labels) {
+                // 640 units are the 160 mm that a drawing is wide, so that 8.46 of them are 6 pt
+                assertThat(box(label).getHeight() / 0.78).as("%s", label).isGreaterThan(8.46);
+            }
+        }
+    }
+
+    private List<Map<String, Object>> boxes(int count) {
+        List<Map<String, Object>> boxes = new ArrayList<>();
+        for (int box = 0; box < count; box++) {
+            boxes.add(Map.of("tag", tag(), "figures", List.of("MTTF_D 11358.69 years", "DC 99.9 %")));
+        }
+        return boxes;
+    }
+
+    private String tag() {
+        return List.of("k1", "contactor-a", LONGEST_TAG, "m".repeat(40), "W-".repeat(20), "X".repeat(40))
+                .get(random.nextInt(6));
+    }
+
     private static Set<String> figures(String kind) throws IOException {
         Set<String> figures = new TreeSet<>(List.of("required", "installed", "zoneHighest", "zoneLowest"));
         String path = "/org/cellfile/templates/kinds/" + kind + "/elevation.svg.ftl";
@@ -123,7 +189,8 @@ class DrawingLabelsTest {
         assertApart(template, data, 320);
     }
 
-    private static void assertApart(String template, Map<String, Object> data, int high) throws Exception {
+    private static List<DrawingLabel> assertApart(String template, Map<String, Object> data, int high)
+            throws Exception {
         String svg = Templates.fill(template, Map.of("data", data, "alternative", "a drawing"));
         NodeList texts = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
@@ -147,6 +214,7 @@ class DrawingLabelsTest {
             boxes.add(box);
         }
         assertThat(labels).isNotEmpty();
+        return labels;
     }
 
     /** From the top of a small letter with an ascender to the base line; letters below the line are few and short. */
