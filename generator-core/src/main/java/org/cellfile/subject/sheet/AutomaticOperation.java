@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Kind;
@@ -62,11 +63,7 @@ public record AutomaticOperation(
             List<Configuration> configurations) {
         Words words = Words.of("sheets/" + ID);
         List<Panel> panels = new ArrayList<>();
-        panels.add(new Panel(Kind.HAZARD, words.get("hazards"), false, hazards(zones)));
-        List<String> remaining = remaining(risks);
-        if (!remaining.isEmpty()) {
-            panels.add(new Panel(Kind.HAZARD, words.get("remaining"), false, remaining));
-        }
+        panels.add(new Panel(Kind.HAZARD, words.get("hazards"), false, hazards(zones, risks)));
         panels.add(new Panel(Kind.ACTION, words.get("start"), true, starting(words, safeguards)));
         panels.add(new Panel(Kind.INFORMATION, words.get("running"), false, running(words)));
         panels.add(new Panel(Kind.PROHIBITION, words.get("never"), false, never(words, identity)));
@@ -74,20 +71,22 @@ public record AutomaticOperation(
         return new Sheet(ID, words.get("title"), postAt.characters(), panels, foot(words, identity, configurations));
     }
 
-    /** What is said alike of several hazards stands there once. */
-    private static List<String> remaining(List<Risk> risks) {
+    /** What remains of hazards and is posted, with what to do about it. */
+    private static Stream<String> remaining(List<Risk> risks) {
         return risks.stream()
                 .flatMap(risk -> risk.hazard().residual().stream())
                 .filter(Residual::onSheets)
                 .map(one -> Text.sentence(one.risk().characters()) + " "
-                        + Text.sentence(one.instruction().characters()))
-                .distinct()
-                .toList();
+                        + Text.sentence(one.instruction().characters()));
     }
 
-    private static List<String> hazards(List<ZoneExtent> zones) {
-        return zones.stream()
-                .map(zone -> Text.capital(zone.zone().hazard().characters()))
+    /** What is said alike of several stands there once. */
+    private static List<String> hazards(List<ZoneExtent> zones, List<Risk> risks) {
+        return Stream.concat(
+                        zones.stream()
+                                .map(zone -> Text.capital(zone.zone().hazard().characters())),
+                        remaining(risks))
+                .distinct()
                 .toList();
     }
 
