@@ -200,6 +200,11 @@ public final class Section {
         return longTime(key, textIfStated(key), WrittenQuantity.LONGEST);
     }
 
+    /** A mean time to failure, or what bounds one. */
+    public Stated<Quantity> meanTime(String key) {
+        return longTime(key, text(key), WrittenQuantity.LONGEST_MEAN);
+    }
+
     /** A mean time to failure that may be left out; it can be far longer than anybody uses a part. */
     public Stated<Quantity> meanTimeIfStated(String key) {
         return longTime(key, textIfStated(key), WrittenQuantity.LONGEST_MEAN);
@@ -210,6 +215,13 @@ public final class Section {
                 ? missing(key)
                 : WrittenQuantity.longTime(text, key, longest, reading.findings())
                         .orElseGet(() -> missing(key));
+    }
+
+    /** A score above zero, written as in {@code 15 points}. */
+    public Stated<Quantity> points(String key) {
+        return due(key).flatMap(node -> scalar(key, node))
+                .flatMap(text -> WrittenQuantity.points(text, key, reading.findings()))
+                .orElseGet(() -> missing(key));
     }
 
     /** A performance level, written as in {@code PL d}. */

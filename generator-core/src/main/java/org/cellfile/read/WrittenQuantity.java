@@ -73,6 +73,11 @@ final class WrittenQuantity {
         return read(text, key, Optional.of(Dimension.TIME), Unit.ofLongTimes(), Optional.of(longest), false, findings);
     }
 
+    /** Reads a score above zero. */
+    static Optional<Stated<Quantity>> points(Stated<String> text, String key, Findings findings) {
+        return read(text, key, Optional.of(Dimension.NONE), List.of(Unit.POINT), Optional.empty(), false, findings);
+    }
+
     /**
      * @param among units to write it in; empty when any will do
      * @param most that is believed of it; empty where that depends on its dimension alone

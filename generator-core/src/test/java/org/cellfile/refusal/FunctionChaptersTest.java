@@ -100,7 +100,10 @@ class FunctionChaptersTest {
                                 "0.2380 s",
                                 "light curtain 14 ms + safety controller 24 ms + stop 0.2 s, as derived under"
                                         + " curtain.response-time"),
-                        new Block.Fact("Required", "PL d", "PL d for the hazard impact"));
+                        new Block.Fact(
+                                "Required",
+                                "PL d",
+                                "PL d for the hazard impact; PL d by ISO 10218-1:2011, cl. 5.4.2 (from memory)"));
         assertThat(table(blocks, "The chain").rows())
                 .contains(
                         List.of("input", "curtain-unit", "4", "light curtain: 14 ms", "PL e", "6.3e-9 1/h", "61.8"),

@@ -112,15 +112,15 @@ public record CopyValue(
         }
         Optional<Unit> unit = asked.ours().values().stream().map(Quantity::unit).findFirst();
         if (unit.filter(Unit::ofLongTime).isPresent()) {
-            return section.longTime("is");
+            return section.meanTime("is");
+        }
+        if (unit.filter(Unit.POINT::equals).isPresent()) {
+            return section.points("is");
         }
         if (asked.dimension().equals(Dimension.NONE)) {
             return unit.filter(one -> !one.equals(Unit.ONE)).isPresent()
                     ? section.positive("is", Dimension.NONE)
                     : section.number("is");
-        }
-        if (asked.dimension().equals(Dimension.LEVEL)) {
-            return section.level("is");
         }
         return asked.aboveZero()
                 ? section.positive("is", asked.dimension())
