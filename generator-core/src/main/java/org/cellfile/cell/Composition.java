@@ -127,7 +127,7 @@ public final class Composition {
         List<Chapter> chapters = new ArrayList<>();
         chapters.add(IdentityChapter.identity(identity, cell.robots()));
         chapters.add(HazardChapter.chapter(cell.zones(), identity));
-        chapters.add(RiskChapter.chapter(cell.risks(), named(cell), workings));
+        chapters.add(RiskChapter.chapter(cell.risks(), named(cell)));
         chapters.add(
                 ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())));
         chapters.add(SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity));
@@ -142,7 +142,7 @@ public final class Composition {
         ControlSystem system = cell.controlSystem();
         if (!system.recomputed().isEmpty()) {
             control.ifPresent(standard -> {
-                chapters.add(FunctionChapter.chapter(system.functions(), standard, workings));
+                chapters.add(FunctionChapter.chapter(system.functions(), standard));
                 chapters.add(SubsystemChapter.chapter(system, standard, workings));
             });
         }

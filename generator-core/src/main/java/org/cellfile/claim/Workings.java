@@ -1,7 +1,9 @@
 package org.cellfile.claim;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -117,11 +119,20 @@ public final class Workings {
 
     /** Several values whose working is short, a row each. */
     public Block.Table rows(String caption, List<Derived> derived, Recorded recorded) {
+        return rows(caption, derived, recorded, 7);
+    }
+
+    /** The same with long workings. */
+    public Block.Table wideRows(String caption, List<Derived> derived, Recorded recorded) {
+        return rows(caption, derived, recorded, 11);
+    }
+
+    private Block.Table rows(String caption, List<Derived> derived, Recorded recorded, int share) {
         return new Block.Table(
                 caption,
                 List.of(
                         Block.Column.text("Value", 5),
-                        Block.Column.text("Working", 7),
+                        Block.Column.text("Working", share),
                         Block.Column.figures("Result", 3),
                         Block.Column.text("Recorded", 5)),
                 derived.stream()
@@ -138,26 +149,62 @@ public final class Workings {
                         .toList());
     }
 
-    /** The same of several things in one table, each row with the tag of its thing. What is taken over unchanged has no working. */
+    /**
+     * The same of several things in one table, each thing named once. What is taken over unchanged has no working; what the
+     * symbols mean stands in {@link #symbols}.
+     */
     public Block.Table rows(String caption, String sort, List<? extends Recomputed> things) {
-        List<Block.Column> columns = new ArrayList<>(List.of(Block.Column.text(sort, 4)));
         List<List<String>> rows = new ArrayList<>();
         for (Recomputed thing : things) {
-            Block.Table own = rows(
-                    "",
-                    thing.derived().stream()
-                            .filter(one -> !(one.expression() instanceof Given || one.expression() instanceof Fixed)
-                                    || thing.recorded().of(one).isPresent())
-                            .toList(),
-                    thing.recorded());
-            if (columns.size() == 1) {
-                columns.addAll(own.columns());
+            String tag = thing.tag();
+            for (Derived one : worked(thing)) {
+                rows.add(List.of(
+                        tag,
+                        line(one),
+                        inUnits(one),
+                        thing.recorded()
+                                .of(one)
+                                .map(stated -> brief(one, stated))
+                                .orElse("–")));
+                tag = "";
             }
-            own.rows()
-                    .forEach(row -> rows.add(
-                            Stream.concat(Stream.of(thing.tag()), row.stream()).toList()));
         }
-        return new Block.Table(caption, columns, rows);
+        return new Block.Table(
+                caption,
+                List.of(
+                        Block.Column.text(sort, 4),
+                        Block.Column.text("Working", 11),
+                        Block.Column.figures("Result", 3),
+                        Block.Column.text("Recorded", 4)),
+                rows);
+    }
+
+    /** What the symbols of such a table mean, each with its clause. */
+    public static Block.Paragraph symbols(List<? extends Recomputed> things) {
+        Map<String, String> meanings = new LinkedHashMap<>();
+        things.stream().flatMap(thing -> worked(thing).stream()).forEach(one -> {
+            String clause = byItsClause(one) ? " (" + one.clause() + ")" : "";
+            meanings.merge(
+                    one.symbol() + ": " + one.words(), clause, (first, second) -> first.isEmpty() ? second : first);
+        });
+        return new Block.Paragraph(meanings.entrySet().stream()
+                .map(meaning -> meaning.getKey() + meaning.getValue())
+                .collect(Collectors.joining("; ", "", ".")));
+    }
+
+    private static List<Derived> worked(Recomputed thing) {
+        return thing.derived().stream()
+                .filter(one -> !(one.expression() instanceof Given || one.expression() instanceof Fixed)
+                        || thing.recorded().of(one).isPresent())
+                .toList();
+    }
+
+    /** Which comparison decided on a value, where comparisons did. */
+    public static Optional<String> reason(Derived derived) {
+        List<String> reasons = Drawing.of(derived).remarks();
+        return reasons.isEmpty()
+                ? Optional.empty()
+                : Optional.of(reasons.get(reasons.size() - 1).replaceFirst(", so .* is taken$", ""));
     }
 
     /** True when a clause gives it, or a factor of it, and not only the values below it. */
@@ -174,6 +221,13 @@ public final class Workings {
                         derived.expression().figures())
                 .distinct()
                 .collect(Collectors.joining(" = "));
+    }
+
+    /** The same in few words; empty when nothing was recorded. */
+    public static String briefly(Derived derived, Recorded recorded) {
+        return recorded.of(derived)
+                .map(stated -> "recorded " + brief(derived, stated))
+                .orElse("");
     }
 
     private static String brief(Derived derived, Stated<Quantity> stated) {

@@ -97,7 +97,7 @@ public sealed interface Block {
      * A drawing, made by a template from figures.
      *
      * @param template path of the SVG template below the template root, for example {@code drawings/stop-runs.svg.ftl}
-     * @param caption printed below it
+     * @param caption printed below it; empty when the heading above it says enough
      * @param alternative what a person who cannot see it is told
      * @param data plain strings, {@link java.math.BigDecimal}s, booleans, lists and maps of these
      */

@@ -1,12 +1,16 @@
 package org.cellfile.subject.function;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block.Drawing;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.trace.Derived;
 import org.cellfile.trace.Term;
 
 /** The chain of a function as a reliability block diagram: subsystems in series, in them channels in parallel. */
@@ -17,19 +21,23 @@ final class ChainDrawing {
     static Drawing of(FunctionLevel function) {
         return new Drawing(
                 "drawings/function-chain.svg.ftl",
-                "Chain of " + function.tag(),
+                "",
                 "Block diagram, in series: "
-                        + function.stages().stream().map(ChainDrawing::told).collect(Collectors.joining("; ")),
+                        + function.stages().stream()
+                                .map(stage -> told(stage, function.pfh()))
+                                .collect(Collectors.joining("; ")),
                 Map.of(
                         "stages",
-                        function.stages().stream().map(ChainDrawing::stage).toList()));
+                        function.stages().stream()
+                                .map(stage -> stage(stage, function.pfh()))
+                                .toList()));
     }
 
-    private static String told(FunctionLevel.Stage stage) {
+    private static String told(FunctionLevel.Stage stage, Derived whole) {
         String name = stage.element().place().characters() + " "
                 + stage.element().subsystem().characters();
         return stage.subsystem()
-                .map(level -> name + " (" + String.join(", ", figures(level))
+                .map(level -> name + " (" + String.join(", ", figures(level, whole))
                         + level.channels().stream()
                                 .map(channel -> ", channel "
                                         + channel.channel().name().characters() + " of " + tags(channel.parts()))
@@ -42,7 +50,7 @@ final class ChainDrawing {
         return parts.stream().map(PartLife::tag).collect(Collectors.joining(" and "));
     }
 
-    private static Map<String, Object> stage(FunctionLevel.Stage stage) {
+    private static Map<String, Object> stage(FunctionLevel.Stage stage, Derived whole) {
         List<SubsystemLevel> known = stage.subsystem().stream().toList();
         return Map.of(
                 "place",
@@ -50,7 +58,7 @@ final class ChainDrawing {
                 "tag",
                 stage.element().subsystem().characters(),
                 "figures",
-                known.stream().flatMap(level -> figures(level).stream()).toList(),
+                known.stream().flatMap(level -> figures(level, whole).stream()).toList(),
                 "channels",
                 known.stream()
                         .flatMap(level -> level.channels().stream())
@@ -62,10 +70,22 @@ final class ChainDrawing {
                         .toList());
     }
 
-    private static List<String> figures(SubsystemLevel level) {
-        return List.of(
+    private static List<String> figures(SubsystemLevel level, Derived whole) {
+        List<String> figures = new ArrayList<>(List.of(
                 "category " + level.subsystem().category().characters() + ", " + Workings.shown(level.level()),
-                "PFH_D " + Workings.shown(level.pfh()));
+                "PFH_D " + Workings.shown(level.pfh())));
+        share(level.pfh(), whole).ifPresent(percent -> figures.add(percent + " % of the sum"));
+        return figures;
+    }
+
+    private static Optional<String> share(Derived part, Derived whole) {
+        return part.value()
+                .flatMap(one -> whole.value()
+                        .filter(sum -> !sum.zero())
+                        .map(sum -> one.coherent()
+                                .multiply(BigDecimal.valueOf(100))
+                                .divide(sum.coherent(), 1, RoundingMode.HALF_UP)
+                                .toString()));
     }
 
     private static List<Map<String, Object>> boxes(List<PartLife> parts) {

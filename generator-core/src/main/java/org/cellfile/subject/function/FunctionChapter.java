@@ -1,10 +1,7 @@
 package org.cellfile.subject.function;
 
-import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cellfile.claim.Workings;
@@ -22,8 +19,8 @@ import org.cellfile.standard.ControlStandard;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
 import org.cellfile.trace.Derived;
-import org.cellfile.trace.Drawing;
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Formula;
 import org.cellfile.trace.Term;
 
 /** How the safety functions are printed. */
@@ -33,10 +30,11 @@ public final class FunctionChapter {
 
     private FunctionChapter() {}
 
-    public static Chapter chapter(List<FunctionLevel> functions, ControlStandard standard, Workings workings) {
+    public static Chapter chapter(List<FunctionLevel> functions, ControlStandard standard) {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph("The performance levels were recomputed by " + standard.id()
-                + ". What a function must reach comes from the hazards it serves, from the standards named and from what else"
+                + ": what a function has to reach by its 4.3, the sum and the lowest level by 6.3, the level that a sum allows by"
+                + " 4.5.1. What a function must reach comes from the hazards it serves, from the standards named and from what else"
                 + " is stated; what it reaches is limited by the sum of the frequencies of its subsystems and by the weakest"
                 + " of them. A frequency (PFH_D) is that of a dangerous failure in an hour of operation. That of a subsystem"
                 + " built from parts is read in the table of Annex K, in the row at or next below its mean time to dangerous"
@@ -46,14 +44,10 @@ public final class FunctionChapter {
         if (functions.isEmpty()) {
             blocks.add(new Paragraph("No safety function is listed for this cell."));
         } else {
-            blocks.add(summary(functions));
             blocks.addAll(LevelChart.drawings(functions));
+            blocks.add(summary(functions));
         }
         functions.forEach(function -> blocks.add(section(function)));
-        if (!functions.isEmpty()) {
-            blocks.add(new Section(
-                    "", "Workings", List.of(workings.rows("Recomputed for each function", "Function", functions))));
-        }
         return new Chapter("functions", "Safety functions", blocks);
     }
 
@@ -61,10 +55,10 @@ public final class FunctionChapter {
         return new Table(
                 "Required and reached",
                 List.of(
-                        Column.text("Function", 8),
+                        Column.text("Function", 24),
                         Column.text("Required", 2),
                         Column.text("Reached", 2),
-                        Column.text("By the sum", 3),
+                        Column.text("By\u00a0sum", 2),
                         Column.text("Limited by", 5),
                         Column.figures("PFH_D", 3)),
                 functions.stream()
@@ -79,9 +73,14 @@ public final class FunctionChapter {
                         .toList());
     }
 
-    /** The subsystems that are weaker than the sum would allow; else the sum. */
     private static String limit(FunctionLevel function) {
-        List<String> weaker = function.stages().stream()
+        List<String> weaker = weaker(function);
+        return weaker.isEmpty() ? "the sum" : String.join(", ", weaker);
+    }
+
+    /** The subsystems that are weaker than the sum would allow. */
+    private static List<String> weaker(FunctionLevel function) {
+        return function.stages().stream()
                 .flatMap(stage -> stage.subsystem().stream())
                 .filter(level -> level.level().value().equals(function.reached().value())
                         && !function.reached()
@@ -90,12 +89,10 @@ public final class FunctionChapter {
                 .map(SubsystemLevel::tag)
                 .distinct()
                 .toList();
-        return weaker.isEmpty() ? "the sum" : String.join(", ", weaker);
     }
 
     private static Section section(FunctionLevel level) {
         SafetyFunction function = level.function();
-        List<Block> blocks = new ArrayList<>();
         List<Fact> facts = new ArrayList<>(List.of(
                 new Fact(
                         "Triggered by",
@@ -109,24 +106,42 @@ public final class FunctionChapter {
                                         .map(category -> "stop category " + category + ", ")
                                         .orElse("")
                                 + "in " + characters(function.modes())),
-                new Fact("Required", Workings.shown(level.required()), because(level)),
-                new Fact(
-                        "Reached",
-                        Workings.shown(level.reached()),
-                        Stream.concat(reason(level.levelBySum()), Stream.of("limited by " + limit(level)))
-                                .collect(Collectors.joining("; ")))));
+                working(level, level.required(), "Required", because(level)),
+                working(level, level.pfh(), "PFH_D", sum(level)),
+                working(level, level.reached(), "Reached", lowest(level))));
         level.triggers()
-                .forEach(guarding -> guarding.responseTime().ifPresent(sum -> facts.add(response(guarding, sum))));
-        blocks.add(new Facts(facts));
-        blocks.add(ChainDrawing.of(level));
-        blocks.add(chain(level));
-        return new Section(level.tag(), function.name().characters(), blocks);
+                .forEach(guarding ->
+                        guarding.responseTime().ifPresent(sum -> facts.add(response(level, guarding, sum))));
+        return new Section(
+                level.tag(), function.name().characters(), List.of(new Facts(facts), ChainDrawing.of(level)));
     }
 
-    /** The comparison that decided on a level. */
-    private static Stream<String> reason(Derived level) {
-        List<String> reasons = Drawing.of(level).remarks();
-        return reasons.stream().skip(Math.max(0, reasons.size() - 1));
+    /** A result with how it came about and what was recorded. */
+    private static Fact working(FunctionLevel level, Derived derived, String label, String how) {
+        return new Fact(
+                label,
+                Workings.shown(derived),
+                Stream.of(how, Workings.briefly(derived, level.recorded()))
+                        .filter(text -> !text.isEmpty())
+                        .collect(Collectors.joining("; ")));
+    }
+
+    /** The frequencies that are added, in the order of the chain. */
+    private static String sum(FunctionLevel level) {
+        return level.subsystems().map(one -> Formula.shown(one.pfh())).collect(Collectors.joining(" + "));
+    }
+
+    /** The level that the sum allows, and whether a subsystem is weaker. */
+    private static String lowest(FunctionLevel level) {
+        String bySum = Workings.shown(level.levelBySum()) + " by the sum"
+                + Workings.reason(level.levelBySum())
+                        .map(reason -> " (" + reason + ")")
+                        .orElse("");
+        List<String> weaker = weaker(level);
+        return bySum
+                + (weaker.isEmpty()
+                        ? ", no subsystem is weaker"
+                        : ", limited to " + Workings.shown(level.reached()) + " by " + String.join(", ", weaker));
     }
 
     /** Each reason for the required level, with what it asks by itself. */
@@ -145,80 +160,39 @@ public final class FunctionChapter {
                 + (minimum.reference().fromMemory() ? " (from memory)" : "");
     }
 
-    private static Table chain(FunctionLevel level) {
-        return new Table(
-                "The chain",
-                List.of(
-                        Column.text("Place", 2),
-                        Column.text("Subsystem", 5),
-                        Column.text("Category", 2),
-                        Column.text("Links of the response time", 6),
-                        Column.text("PL", 2),
-                        Column.figures("PFH_D", 3),
-                        Column.figures("Share in %", 2)),
-                level.stages().stream()
-                        .map(stage -> List.of(
-                                stage.element().place().characters(),
-                                stage.element().subsystem().characters(),
-                                stage.subsystem()
-                                        .map(one -> one.subsystem().category().characters())
-                                        .orElse(NONE),
-                                links(stage.element(), level.triggers()),
-                                stage.subsystem()
-                                        .map(one -> Workings.shown(one.level()))
-                                        .orElse(NONE),
-                                stage.subsystem()
-                                        .map(one -> Workings.shown(one.pfh()))
-                                        .orElse(NONE),
-                                stage.subsystem()
-                                        .flatMap(one -> share(one.pfh(), level.pfh()))
-                                        .orElse(NONE)))
-                        .toList());
-    }
-
-    /** Each link that the subsystem carries, with its time at each safeguard that has it. */
-    private static String links(SafetyFunction.Element element, List<Guarding> triggers) {
-        if (element.links().isEmpty()) {
-            return triggers.isEmpty() ? NONE : "in the stop that was measured";
-        }
-        return element.links().stream()
-                .map(name -> {
-                    List<String> times = triggers.stream()
-                            .flatMap(guarding -> guarding.safeguard().links().stream()
-                                    .filter(link -> link.name().value().equals(name.value()))
-                                    .map(link -> link.time().characters()
-                                            + (triggers.size() == 1 ? "" : " at " + guarding.tag())))
-                            .toList();
-                    return name.characters() + (times.isEmpty() ? "" : ": " + String.join(", ", times));
-                })
-                .collect(Collectors.joining("; "));
-    }
-
-    private static Optional<String> share(Derived part, Derived whole) {
-        return part.value()
-                .flatMap(one -> whole.value()
-                        .filter(sum -> !sum.zero())
-                        .map(sum -> one.coherent()
-                                .multiply(BigDecimal.valueOf(100))
-                                .divide(sum.coherent(), 1, RoundingMode.HALF_UP)
-                                .toString()));
-    }
-
     /** As it was derived for the distance of the safeguard. The last of the times added is the stop. */
-    private static Fact response(Guarding guarding, Derived sum) {
+    private static Fact response(FunctionLevel level, Guarding guarding, Derived sum) {
         Safeguard safeguard = guarding.safeguard();
         List<Term> times = sum.expression().operands();
         Term stop = times.get(times.size() - 1);
+        String measured = characters(safeguard.stopTests()) + " "
+                + stop.value().map(Quantity::toString).orElse(NONE);
+        String within = level.stages().stream()
+                .map(FunctionLevel.Stage::element)
+                .filter(element -> element.links().isEmpty())
+                .map(element -> element.subsystem().characters())
+                .collect(Collectors.joining(", "));
         return new Fact(
-                "Response time",
+                level.triggers().size() == 1 ? "Response time" : "Response time of " + guarding.tag(),
                 Workings.shown(sum),
                 Stream.concat(
                                 safeguard.links().stream()
                                         .map(link -> link.name().characters() + " "
-                                                + link.time().characters()),
-                                Stream.of(characters(safeguard.stopTests()) + " "
-                                        + stop.value().map(Quantity::toString).orElse(NONE)))
-                        .collect(Collectors.joining(" + ", "", ", as derived under " + sum.tag())));
+                                                + link.time().characters()
+                                                + carrier(level, link.name())),
+                                Stream.of(within.isEmpty() ? measured : measured + " (measured with " + within + ")"))
+                        .collect(Collectors.joining(" + ", "", ", derived under " + sum.tag())));
+    }
+
+    /** The subsystem that carries a link. */
+    private static String carrier(FunctionLevel level, Stated<String> link) {
+        return level.stages().stream()
+                .map(FunctionLevel.Stage::element)
+                .filter(element -> element.links().stream()
+                        .anyMatch(name -> name.characters().equals(link.characters())))
+                .map(element -> " (" + element.subsystem().characters() + ")")
+                .findFirst()
+                .orElse("");
     }
 
     static String characters(List<? extends Stated<?>> stated) {

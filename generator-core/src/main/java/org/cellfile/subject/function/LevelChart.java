@@ -17,7 +17,7 @@ import org.cellfile.trace.Case;
 /** The frequencies of dangerous failure of all functions as bars on a logarithmic scale, before the ranges of the performance levels. */
 final class LevelChart {
 
-    private static final int MOST_BARS = 12;
+    private static final int MOST_BARS = 30;
 
     private LevelChart() {}
 
@@ -38,7 +38,8 @@ final class LevelChart {
                 "Frequency of dangerous failure in an hour (PFH_D) of "
                         + functions.get(0).tag()
                         + (functions.size() > 1 ? " to " + last.tag() : "")
-                        + ". Thick mark: bound below which the required level lies; white bar: falls short.",
+                        + ". Thick mark: bound below which the required level lies; white bar: falls short."
+                        + " Where the level reached is lower than the range in which a bar ends, a subsystem limits it.",
                 "Bars on a logarithmic scale from 1e-10 to 1e-4 in an hour: "
                         + String.join(
                                 "; ",

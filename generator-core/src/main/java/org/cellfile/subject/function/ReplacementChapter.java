@@ -52,10 +52,10 @@ public final class ReplacementChapter {
         blocks.add(new Table(
                 "What is replaced, by day",
                 List.of(
-                        Column.text("Replace by", 4),
-                        Column.text("Thing", 6),
-                        Column.text("Used", 6),
-                        Column.text("Installed", 4),
+                        Column.text("Replace by", 3),
+                        Column.text("Thing", 14),
+                        Column.text("Used", 7),
+                        Column.text("Installed", 3),
                         Column.figures("T10_D", 3),
                         Column.figures("Mission time", 3)),
                 all.stream().map(one -> marked(one, asOf, ahead)).toList()));

@@ -5,8 +5,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
@@ -16,8 +16,6 @@ import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
-import org.cellfile.quantity.Quantity;
-import org.cellfile.source.Stated;
 import org.cellfile.standard.ControlStandard;
 import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Term;
@@ -34,7 +32,8 @@ public final class SubsystemChapter {
         blocks.add(new Paragraph(
                 "Each subsystem with its figures: as its maker tells them, or recomputed by " + standard.id()
                         + " from the parts it is built of. Times are rounded down, frequencies up; calculation goes on with the"
-                        + " unrounded values."));
+                        + " unrounded values. 1, 2 … at the symbols of a formula number the parts in the order in which they are"
+                        + " listed for the subsystem; C1 and C2 are its channels."));
         List<SubsystemLevel> bought = system.subsystems().stream()
                 .filter(level -> level.subsystem().maker().isPresent())
                 .toList();
@@ -58,12 +57,11 @@ public final class SubsystemChapter {
         return new Table(
                 "Subsystems with the figures of their makers",
                 List.of(
-                        Column.text("Subsystem", 6),
-                        Column.text("Category", 2),
-                        Column.text("PL", 2),
+                        Column.text("Subsystem", 14),
+                        Column.text("Category, PL", 2),
                         Column.figures("PFH_D", 3),
-                        Column.text("Source", 4),
-                        Column.text("Used", 5),
+                        Column.text("Source", 7),
+                        Column.text("Used", 6),
                         Column.text("Replace by", 3)),
                 bought.stream()
                         .map(level -> bought(level, level.subsystem().maker().orElseThrow(), system))
@@ -73,8 +71,7 @@ public final class SubsystemChapter {
     private static List<String> bought(SubsystemLevel level, Subsystem.Maker maker, ControlSystem system) {
         return List.of(
                 level.tag() + "\n" + level.subsystem().name().characters(),
-                level.subsystem().category().characters(),
-                maker.level().characters(),
+                level.subsystem().category().characters() + ", " + maker.level().characters(),
                 maker.pfh().characters(),
                 maker.source().characters(),
                 Uses.of(level, system.functions()).inWords(),
@@ -108,10 +105,14 @@ public final class SubsystemChapter {
                         cell.cell().toString(),
                         cell.taken() + "; " + cell.reference().clause() + ", "
                                 + cell.reference().standing().words())));
+        facts.add(new Fact(
+                "Performance level",
+                Workings.shown(level.level()),
+                Workings.reason(level.level()).orElse("")));
         return new Section(
                 level.tag(),
                 subsystem.name().characters(),
-                List.of(new Facts(facts), workings.rows("Recomputed", level.derived(), level.recorded())));
+                List.of(new Facts(facts), workings.wideRows("Recomputed", level.derived(), level.recorded())));
     }
 
     private static String measure(Subsystem.CommonCause measure, ControlStandard standard) {
@@ -141,7 +142,12 @@ public final class SubsystemChapter {
 
     private static Section parts(List<PartLife> parts, Workings workings) {
         return new Section(
-                "", "Parts", List.of(listed(parts), workings.rows("Recomputed for each part", "Part", parts)));
+                "",
+                "Parts",
+                List.of(
+                        listed(parts),
+                        Workings.symbols(parts),
+                        workings.rows("Recomputed for each part", "Part", parts)));
     }
 
     private static Table listed(List<PartLife> parts) {
@@ -149,11 +155,9 @@ public final class SubsystemChapter {
                 "Parts as stated",
                 List.of(
                         Column.text("Part", 6),
-                        Column.text("Told by its source", 5),
+                        Column.text("Told by its source", 6),
                         Column.text("Operated", 4),
-                        Column.figures("MTTF_D", 3),
-                        Column.text("Faults found (DC)", 6),
-                        Column.figures("T10_D", 3)),
+                        Column.text("Faults found (DC)", 6)),
                 parts.stream()
                         .map(life -> List.of(
                                 life.tag() + "\n" + life.part().name().characters(),
@@ -162,22 +166,19 @@ public final class SubsystemChapter {
                                         .operations()
                                         .map(SubsystemChapter::operated)
                                         .orElse(NONE),
-                                Workings.shown(life.mttfd()),
-                                coverage(life.part()),
-                                life.worn().map(Workings::shown).orElse(NONE)))
+                                coverage(life.part())))
                         .toList());
     }
 
     private static String told(Part part) {
-        Map<String, Stated<Quantity>> ways = new TreeMap<>(Map.of(
-                "MTTF_D", part.mttfd(),
-                "MTTF", part.mttf(),
-                "B10_D", part.b10d(),
-                "B10", part.b10(),
-                "λ", part.failureRate(),
-                "λ_D", part.dangerousFailureRate(),
-                "dangerous share", part.dangerous()));
-        String figures = ways.entrySet().stream()
+        String figures = Stream.of(
+                        Map.entry("MTTF_D", part.mttfd()),
+                        Map.entry("MTTF", part.mttf()),
+                        Map.entry("B10_D", part.b10d()),
+                        Map.entry("B10", part.b10()),
+                        Map.entry("λ", part.failureRate()),
+                        Map.entry("λ_D", part.dangerousFailureRate()),
+                        Map.entry("dangerous share", part.dangerous()))
                 .filter(way -> way.getValue().value().isPresent())
                 .map(way -> way.getKey() + " " + way.getValue().characters())
                 .collect(Collectors.joining(", "));

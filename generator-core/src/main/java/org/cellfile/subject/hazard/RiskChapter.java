@@ -19,6 +19,7 @@ import org.cellfile.source.Stated;
 import org.cellfile.standard.Exposure;
 import org.cellfile.subject.hazard.Hazard.Measure;
 import org.cellfile.subject.hazard.Hazard.Residual;
+import org.cellfile.trace.Drawing;
 
 /** How the hazards are printed: how each was judged, what is done against it, and what remains. */
 public final class RiskChapter {
@@ -41,12 +42,10 @@ public final class RiskChapter {
 
     private final List<Risk> risks;
     private final Map<String, String> things;
-    private final Workings workings;
 
-    private RiskChapter(List<Risk> risks, Map<String, String> things, Workings workings) {
+    private RiskChapter(List<Risk> risks, Map<String, String> things) {
         this.risks = risks;
         this.things = things;
-        this.workings = workings;
     }
 
     /**
@@ -54,8 +53,8 @@ public final class RiskChapter {
      *
      * @param things the names of what may safeguard, by tag, in the order of the cell
      */
-    public static Chapter chapter(List<Risk> risks, Map<String, String> things, Workings workings) {
-        return new RiskChapter(risks, things, workings).chapter();
+    public static Chapter chapter(List<Risk> risks, Map<String, String> things) {
+        return new RiskChapter(risks, things).chapter();
     }
 
     private Chapter chapter() {
@@ -133,22 +132,38 @@ public final class RiskChapter {
 
     private Section section(Risk risk) {
         Hazard hazard = risk.hazard();
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(new Facts(List.of(
-                new Fact("Task", hazard.task().characters()),
-                new Fact("Hazard zones", tags(hazard.zones())),
-                judged("Before any measure", hazard.before()),
-                judged("After all measures", hazard.after()))));
-        blocks.add(measures(hazard));
-        blocks.add(workings.of(risk.required(), risk.recorded()));
-        blocks.add(
-                hazard.residual().isEmpty()
-                        ? new Paragraph("Nothing is stated to remain.")
-                        : new Table(
+        List<Block> blocks = List.of(
+                new Facts(List.of(
+                        new Fact("Task", hazard.task().characters()),
+                        new Fact("Hazard zones", tags(hazard.zones())),
+                        judged("Before any measure", hazard.before()),
+                        required(risk),
+                        judged("After all measures", hazard.after()),
+                        new Fact(
                                 "What remains",
-                                residualColumns(),
-                                hazard.residual().stream().map(RiskChapter::row).toList()));
+                                hazard.residual().isEmpty()
+                                        ? "nothing is stated to remain"
+                                        : hazard.residual().stream()
+                                                .map(residual -> residual.risk().characters())
+                                                .collect(Collectors.joining("; "))))),
+                measures(hazard));
         return new Section(risk.tag(), Text.capital(hazard.hazard().characters()), blocks);
+    }
+
+    /** The level, the way to it in the graph, how that is known, and what was recorded. */
+    private static Fact required(Risk risk) {
+        Stream<String> standings = risk.required().references().stream().map(reference -> Drawing.origin(reference));
+        return new Fact(
+                "Required (PL_r)",
+                Workings.shown(risk.required()),
+                Stream.of(
+                                Drawing.of(risk.required()).remarks().stream(),
+                                standings,
+                                Stream.of(Workings.briefly(risk.required(), risk.recorded())))
+                        .flatMap(texts -> texts)
+                        .filter(text -> !text.isEmpty())
+                        .distinct()
+                        .collect(Collectors.joining("; ")));
     }
 
     private static Fact judged(String label, Exposure exposure) {

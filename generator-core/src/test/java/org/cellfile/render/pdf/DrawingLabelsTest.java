@@ -135,7 +135,7 @@ class DrawingLabelsTest {
                 stages.add(Map.of(
                         "place", List.of("input", "logic", "output").get(random.nextInt(3)),
                         "tag", tag(),
-                        "figures", List.of("category 3, PL d", "PFH_D 4.29e-8 1/h"),
+                        "figures", List.of("category 3, PL d", "PFH_D 4.29e-8 1/h", "92.4 % of the sum"),
                         "channels", channels,
                         "equipment", channels.size() == 1 ? boxes(random.nextInt(3)) : List.of()));
             }
@@ -192,6 +192,8 @@ class DrawingLabelsTest {
     private static List<DrawingLabel> assertApart(String template, Map<String, Object> data, int high)
             throws Exception {
         String svg = Templates.fill(template, Map.of("data", data, "alternative", "a drawing"));
+        // with a fraction in it the shapes are drawn lower than the texts
+        assertThat(svg).containsPattern("viewBox=\"0 0 640 [0-9]+\"");
         NodeList texts = DocumentBuilderFactory.newInstance()
                 .newDocumentBuilder()
                 .parse(new ByteArrayInputStream(svg.getBytes(UTF_8)))

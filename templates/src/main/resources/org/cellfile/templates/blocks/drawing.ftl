@@ -2,5 +2,5 @@
 <#assign data = block.data alternative = block.alternative>
 <div class="drawing">
   <#include "/" + block.template>
-  <p class="drawing-caption">${block.caption}</p>
+  <#if block.caption?has_content><p class="drawing-caption">${block.caption}</p></#if>
 </div>

@@ -10,10 +10,10 @@
   <#return size * (0.9 * wide + 0.34 * thin + 0.68 * capital + 0.565 * (text?length - wide - thin - capital))>
 </#function>
 
-<#-- A text in lines no wider than the room, broken after hyphens and blanks, and within a word where that is not enough. -->
+<#-- A text in lines no wider than the room, broken after hyphens and blanks but not between a figure and its unit, and within a word where that is not enough. -->
 <#function lines text room>
   <#local done = [] line = "">
-  <#list text?replace("([ -])", "$1\n", "r")?split("\n") as piece>
+  <#list text?replace(r"(?<=\d) (?=years|%|1/h)", "\xA0", "r")?replace("([ -])", "$1\n", "r")?split("\n") as piece>
     <#if line?has_content && measure(line + piece) gt room><#local done = done + [line] line = ""></#if>
     <#local line = line + piece>
     <#list 1..20 as cut>

@@ -8,7 +8,8 @@
 <#assign chainRows = c.rows(data.stages)>
 <#assign chainHigh = 0>
 <#list chainRows as row><#assign chainHigh = chainHigh + row.high></#list>
-<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 ${c.e.n(chainHigh)}" alt="${alternative}">
+<#-- the height is a whole number: the width and height of a drawing are read as such -->
+<svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 640 ${chainHigh?ceiling}" alt="${alternative}">
   <#assign chainTop = 0>
   <#list chainRows as row>
     <@c.row of=row top=chainTop first=row?is_first last=row?is_last/>

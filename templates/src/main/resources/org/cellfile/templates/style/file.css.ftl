@@ -106,5 +106,11 @@ ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 /* A safeguard's facts and its drawing are read together. */
 #chapter-safeguards .section { page-break-inside: avoid; }
 
+/* The chain is read with what is told of it; what a subsystem was read from and its workings may part. */
+#chapter-functions .section { page-break-inside: avoid; }
+#chapter-subsystems .table.short { page-break-inside: auto; }
+#chapter-risks table.facts th, #chapter-functions table.facts th, #chapter-subsystems table.facts th { width: 34mm; }
+#chapter-risks table.facts th, #chapter-risks table.facts td, #chapter-functions table.facts th, #chapter-functions table.facts td { padding-top: 0.5mm; padding-bottom: 0.5mm; line-height: 1.32; }
+
 /* A thing's key rows stay together, and with their heading. */
 .chapter table.facts { page-break-inside: avoid; }
