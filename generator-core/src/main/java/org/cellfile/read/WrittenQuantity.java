@@ -108,7 +108,9 @@ final class WrittenQuantity {
         boolean rate = matcher.group(4).equals(Unit.PER_HOUR.symbol());
         String exponent = Optional.ofNullable(matcher.group(3)).orElse("");
         // Only a rate is so small that people write it with an exponent.
-        String rest = rate ? matcher.group(4) : exponent + matcher.group(4);
+        boolean bareRate =
+                due.equals(Optional.of(Dimension.RATE)) && matcher.group(4).isEmpty();
+        String rest = rate || bareRate ? matcher.group(4) : exponent + matcher.group(4);
         if (Unit.of(rest).isEmpty() && rest.matches("([.,'\\d-]|[eE][+-]?\\d).*")) {
             return refuse(
                     findings,
@@ -205,7 +207,7 @@ final class WrittenQuantity {
                     NOT_A_NUMBER,
                     text,
                     "`" + key + "` is `" + characters + "`, and a number above zero without a unit is due",
-                    "write digits and a point for the decimals, as in 1.5");
+                    "write all its digits and nothing between them, as in 1300000, and a point for the decimals, as in 1.5");
         }
         return Optional.of(new Written<>(new Quantity(new BigDecimal(characters), Unit.ONE), text.where(), characters));
     }

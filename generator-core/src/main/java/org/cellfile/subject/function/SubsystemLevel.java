@@ -237,13 +237,14 @@ public final class SubsystemLevel implements Recomputed {
         Term looked = subsystem
                 .category()
                 .value()
-                .filter(category -> subsystem.maker().isEmpty())
+                .filter(category -> subsystem.maker().isEmpty() && channels.size() == (category.twoChannels() ? 2 : 1))
                 .flatMap(category -> mttfd.map(time -> standard.pfh(
                         category,
                         time,
                         coverage.<Term>map(share -> share)
                                 .orElseGet(() -> new Withheld("DC_avg", "nothing is tested")))))
-                .orElseGet(() -> new Withheld("PFH_D", "category or channels are not known"));
+                .orElseGet(
+                        () -> new Withheld("PFH_D", "category and channels are not known, or do not belong together"));
         return frequency(standard.id() + ", Annex K", looked);
     }
 
