@@ -105,12 +105,10 @@ final class WrittenQuantity {
                     "`" + key + "` is `" + characters + "`, which does not begin with a number",
                     "write digits, a point for the decimals, a space and the unit, as in " + example);
         }
-        boolean rate = matcher.group(4).equals(Unit.PER_HOUR.symbol());
+        boolean rate = matcher.group(4).equals(Unit.PER_HOUR.symbol()) || due.equals(Optional.of(Dimension.RATE));
         String exponent = Optional.ofNullable(matcher.group(3)).orElse("");
         // Only a rate is so small that people write it with an exponent.
-        boolean bareRate =
-                due.equals(Optional.of(Dimension.RATE)) && matcher.group(4).isEmpty();
-        String rest = rate || bareRate ? matcher.group(4) : exponent + matcher.group(4);
+        String rest = rate ? matcher.group(4) : exponent + matcher.group(4);
         if (Unit.of(rest).isEmpty() && rest.matches("([.,'\\d-]|[eE][+-]?\\d).*")) {
             return refuse(
                     findings,

@@ -175,19 +175,21 @@ public final class SubsystemLevel implements Recomputed {
                 .distinct()
                 .toList();
         boolean tested = subsystem.category().value().filter(Category::tested).isPresent();
-        return parts.isEmpty() || !tested
+        return channels.isEmpty() || !tested
                 ? Optional.empty()
                 : Optional.of(derived(
                         "coverage",
                         "average diagnostic coverage",
                         "DC_avg",
                         "Annex E",
-                        DangerousFailure.averageCoverage(
-                                IntStream.range(0, parts.size())
-                                        .mapToObj(
-                                                i -> parts.get(i).coverage(parts.size() == 1 ? "DC" : "DC_" + (i + 1)))
-                                        .toList(),
-                                times(parts)),
+                        parts.isEmpty()
+                                ? new Withheld("DC_avg", "no part of it is described")
+                                : DangerousFailure.averageCoverage(
+                                        IntStream.range(0, parts.size())
+                                                .mapToObj(i -> parts.get(i)
+                                                        .coverage(parts.size() == 1 ? "DC" : "DC_" + (i + 1)))
+                                                .toList(),
+                                        times(parts)),
                         Rounding.down(Quantity.of("0.01", Unit.PERCENT))));
     }
 
