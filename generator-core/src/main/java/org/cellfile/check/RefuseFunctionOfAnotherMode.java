@@ -109,11 +109,17 @@ public final class RefuseFunctionOfAnotherMode implements Check {
                 left.computeIfAbsent(functions, none -> new ArrayList<>()).add(tag);
             }
         });
+        // A function whose modes are not all known was reported, and may act in this one.
         return left.entrySet().stream()
                 .filter(entry -> mode.tag().value().isPresent()
-                        && entry.getKey().stream().noneMatch(one -> one.modes().isEmpty()))
+                        && entry.getKey().stream().allMatch(one -> modesKnown(one, cell)))
                 .map(entry -> leftOut(mode, entry.getKey(), entry.getValue()))
                 .toList();
+    }
+
+    private static boolean modesKnown(SafetyFunction function, Cell cell) {
+        return !function.modes().isEmpty()
+                && function.modes().stream().allMatch(named -> mode(named, cell).isPresent());
     }
 
     private static List<String> acting(Mode mode, Cell cell) {

@@ -20,6 +20,7 @@ public final class Nearest {
                 .filter(candidate -> Math.abs(candidate.length() - word.length()) <= reach && word.length() <= LONGEST)
                 .filter(candidate -> distance(word, candidate) <= reach)
                 .min(Comparator.<String>comparingInt(candidate -> distance(word, candidate))
+                        .thenComparing(candidate -> !candidate.equalsIgnoreCase(word))
                         .thenComparing(Comparator.naturalOrder()));
     }
 

@@ -110,7 +110,7 @@ final class WrittenQuantity {
                     "`" + key + "` is `" + characters + "`, which does not begin with a number",
                     "write digits, a point for the decimals, a space and the unit, as in " + example);
         }
-        boolean rate = matcher.group(4).equals(Unit.PER_HOUR.symbol());
+        boolean rate = matcher.group(4).equals(Unit.PER_HOUR.symbol()) || due.equals(Optional.of(Dimension.RATE));
         String exponent = Optional.ofNullable(matcher.group(3)).orElse("");
         // Only a rate is so small that people write it with an exponent.
         String rest = rate ? matcher.group(4) : exponent + matcher.group(4);
@@ -210,7 +210,7 @@ final class WrittenQuantity {
                     NOT_A_NUMBER,
                     text,
                     "`" + key + "` is `" + characters + "`, and a number above zero without a unit is due",
-                    "write digits and a point for the decimals, as in 1.5");
+                    "write all its digits and nothing between them, as in 1300000, and a point for the decimals, as in 1.5");
         }
         return Optional.of(new Written<>(new Quantity(new BigDecimal(characters), Unit.ONE), text.where(), characters));
     }

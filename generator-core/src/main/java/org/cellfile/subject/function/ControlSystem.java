@@ -27,11 +27,17 @@ public record ControlSystem(
             List<Part> parts, List<Subsystem> subsystems, List<SafetyFunction> functions, boolean functionsStated) {
 
         public static Described read(Section top) {
-            return new Described(
-                    Section.each(top.listIfStated("parts"), Part::read),
-                    Section.each(top.listIfStated("subsystems"), Subsystem::read),
-                    Section.each(top.listIfStated("functions"), SafetyFunction::read),
-                    top.has("functions"));
+            boolean stated = top.has("functions");
+            List<SafetyFunction> functions = Section.each(list(top, "functions", stated), SafetyFunction::read);
+            List<Subsystem> subsystems = Section.each(list(top, "subsystems", !functions.isEmpty()), Subsystem::read);
+            boolean built =
+                    subsystems.stream().anyMatch(one -> one.parts().findAny().isPresent());
+            return new Described(Section.each(list(top, "parts", built), Part::read), subsystems, functions, stated);
+        }
+
+        /** What functions go through, and what subsystems are built of, must be described; it can be left out otherwise. */
+        private static List<Section> list(Section top, String key, boolean due) {
+            return due ? top.list(key) : top.listIfStated(key);
         }
 
         /** True when nothing of it is described. */

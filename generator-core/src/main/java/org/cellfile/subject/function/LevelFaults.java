@@ -137,7 +137,7 @@ final class LevelFaults {
                 || !level.due().standards().toRead().isEmpty()
                 || function.requires().isPresent();
         boolean byDevicesOnly = level.devices().size() == function.triggeredBy().size();
-        return asked || !byDevicesOnly
+        return asked || !byDevicesOnly || function.triggeredBy().isEmpty()
                 ? Optional.empty()
                 : Optional.of(Finding.barsRelease(
                         NO_LEVEL,

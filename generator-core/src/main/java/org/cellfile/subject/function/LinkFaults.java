@@ -62,6 +62,9 @@ final class LinkFaults {
         if (!fixedGuards.isEmpty()) {
             return fixedGuards;
         }
+        if (function.triggeredBy().isEmpty() || function.chain().isEmpty()) {
+            return List.of();
+        }
         List<Finding> found = new ArrayList<>();
         if (everyTriggerRead()) {
             found.addAll(unknown());

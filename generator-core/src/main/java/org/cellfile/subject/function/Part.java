@@ -26,6 +26,7 @@ import org.cellfile.source.Stated;
  * @param dangerousFailureRate of dangerous failures
  * @param dangerous share of the failures that is dangerous; missing where nobody knows
  * @param coverage the share of its dangerous failures that is found
+ * @param coverageStated true when coverage is written, whether it could be read or not
  * @param monitoredBy tags of the parts or subsystems that find them
  * @param monitoring how they do
  * @param wellTried why it is a well-tried component; missing where it is none
@@ -44,6 +45,7 @@ public record Part(
         Stated<Quantity> dangerous,
         Optional<Operations> operations,
         Stated<Quantity> coverage,
+        boolean coverageStated,
         List<Stated<String>> monitoredBy,
         Stated<String> monitoring,
         Stated<String> wellTried,
@@ -58,6 +60,8 @@ public record Part(
 
     /** Something is stated of it on which nothing rests, as it fails in another way. */
     public static final FindingId NOT_NEEDED = new FindingId("part.not-needed");
+
+    private static final Quantity ALL = Quantity.of("100", Unit.PERCENT);
 
     private static final List<String> WAYS =
             List.of("mttfd", "mttf", "b10d", "b10", "failure-rate", "dangerous-failure-rate");
@@ -75,9 +79,20 @@ public record Part(
     public record Operations(
             Stated<Quantity> days, Stated<Quantity> hours, Stated<Quantity> cycle, Stated<Quantity> perDay) {
 
-        static Operations read(Section section) {
+        static Operations read(Section section, Stated<String> tag) {
             Stated<Quantity> days = section.number("days").map(number -> new Quantity(number.number(), Unit.PER_YEAR));
             boolean counted = section.has("per-day");
+            boolean hours = section.has("hours");
+            if (counted && (section.has("cycle") || hours)) {
+                section.report(
+                        Finding.refuses(
+                                NOT_NEEDED,
+                                tag.characters(),
+                                section.where("per-day"),
+                                "the operations of `" + tag.characters()
+                                        + "` are counted by the day and told by hours and cycle as well",
+                                "state `per-day` where they were counted, or `hours` and `cycle` where they follow from these"));
+            }
             Stated<Quantity> none = new Stated.Missing<>(section.where(), "cycle");
             Operations operations = new Operations(
                     days,
@@ -92,6 +107,9 @@ public record Part(
     public static Part read(Section section) {
         Stated<String> tag = section.tag(SORT);
         boolean told = howOften(section, tag);
+        Stated<Quantity> dangerous = section.positiveIfStated("dangerous", Dimension.NONE);
+        boolean counts =
+                told && (dangerous.value().filter(Part::notMoreThanAll).isPresent() || !section.has("dangerous"));
         Recorded recorded = Recordings.read(section, tag.characters());
         boolean wears = told && (section.has("b10d") || section.has("b10"));
         Optional<Section> coverage = section.sectionIfStated("coverage");
@@ -99,16 +117,17 @@ public record Part(
                 tag,
                 section.text("name"),
                 section.text("source"),
-                counted(told, section.meanTimeIfStated("mttfd")),
-                counted(told, section.meanTimeIfStated("mttf")),
-                counted(told, section.numberIfStated("b10d")),
-                counted(told, section.numberIfStated("b10")),
-                counted(told, section.positiveIfStated("failure-rate", Dimension.RATE)),
-                counted(told, section.positiveIfStated("dangerous-failure-rate", Dimension.RATE)),
-                section.positiveIfStated("dangerous", Dimension.NONE),
-                wears ? Optional.of(Operations.read(section.section("operations"))) : Optional.empty(),
+                counted(counts, section.meanTimeIfStated("mttfd")),
+                counted(counts, section.meanTimeIfStated("mttf")),
+                counted(counts, section.numberIfStated("b10d")),
+                counted(counts, section.numberIfStated("b10")),
+                counted(counts, section.positiveIfStated("failure-rate", Dimension.RATE)),
+                counted(counts, section.positiveIfStated("dangerous-failure-rate", Dimension.RATE)),
+                dangerous,
+                wears ? Optional.of(Operations.read(section.section("operations"), tag)) : Optional.empty(),
                 coverage.map(one -> one.positive("share", Dimension.NONE))
                         .orElseGet(() -> new Stated.Missing<>(section.where(), "coverage")),
+                coverage.isPresent(),
                 coverage.map(one -> one.referencesIfStated("by", List.of(SORT, Subsystem.SORT)))
                         .orElseGet(List::of),
                 coverage.map(one -> one.statement("how"))
@@ -116,14 +135,19 @@ public record Part(
                 section.statementIfStated("well-tried"),
                 section.longTimeIfStated("mission-time"),
                 section.date("installed"),
-                told ? recorded : new Recorded(recorded.about(), recorded.where(), Map.of()));
+                counts ? recorded : new Recorded(recorded.about(), recorded.where(), Map.of()));
         coverage.ifPresent(Section::close);
         return part;
     }
 
-    /** Of several figures none counts. */
-    private static Stated<Quantity> counted(boolean told, Stated<Quantity> figure) {
-        return told ? figure : new Stated.Missing<>(figure.where(), figure.characters());
+    /** True of a share that can be one. */
+    static boolean notMoreThanAll(Quantity share) {
+        return share.compareTo(ALL) <= 0;
+    }
+
+    /** Of several figures none counts, and none of which the dangerous share could not be read. */
+    private static Stated<Quantity> counted(boolean counts, Stated<Quantity> figure) {
+        return counts ? figure : new Stated.Missing<>(figure.where(), figure.characters());
     }
 
     /** True when it is told in one way. */

@@ -26,7 +26,6 @@ final class PartFaults {
 
     private static final Quantity DAY = Quantity.of("24", Unit.HOUR);
     private static final Quantity LEAP_YEAR = Quantity.of("366", Unit.PER_YEAR);
-    private static final Quantity ALL = Quantity.of("100", Unit.PERCENT);
 
     private final Part part;
     private final String tag;
@@ -70,7 +69,7 @@ final class PartFaults {
     }
 
     private void share(Stated<Quantity> share, String words) {
-        if (exceeds(share, ALL)) {
+        if (share.value().filter(one -> !Part.notMoreThanAll(one)).isPresent()) {
             refuse(
                     MORE_THAN_ALL,
                     share,

@@ -168,6 +168,10 @@ public final class PartLife implements Recomputed {
 
     /** The same under a symbol that tells several apart. */
     Term coverage(String symbol) {
+        if (part.coverageStated()
+                && part.coverage().value().filter(Part::notMoreThanAll).isEmpty()) {
+            return new Withheld(symbol, "the coverage of `" + tag() + "` could not be read");
+        }
         return part.coverage().value().isPresent()
                 ? new Given(symbol, "diagnostic coverage of `" + tag() + "`", part.coverage())
                 : new Count(Quantity.of("0", Unit.PERCENT));

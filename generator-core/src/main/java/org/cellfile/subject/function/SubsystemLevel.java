@@ -175,19 +175,21 @@ public final class SubsystemLevel implements Recomputed {
                 .distinct()
                 .toList();
         boolean tested = subsystem.category().value().filter(Category::tested).isPresent();
-        return parts.isEmpty() || !tested
+        return channels.isEmpty() || !tested
                 ? Optional.empty()
                 : Optional.of(derived(
                         "coverage",
                         "average diagnostic coverage",
                         "DC_avg",
                         "Annex E",
-                        DangerousFailure.averageCoverage(
-                                IntStream.range(0, parts.size())
-                                        .mapToObj(
-                                                i -> parts.get(i).coverage(parts.size() == 1 ? "DC" : "DC_" + (i + 1)))
-                                        .toList(),
-                                times(parts)),
+                        parts.isEmpty()
+                                ? new Withheld("DC_avg", "no part of it is described")
+                                : DangerousFailure.averageCoverage(
+                                        IntStream.range(0, parts.size())
+                                                .mapToObj(i -> parts.get(i)
+                                                        .coverage(parts.size() == 1 ? "DC" : "DC_" + (i + 1)))
+                                                .toList(),
+                                        times(parts)),
                         Rounding.down(Quantity.of("0.01", Unit.PERCENT))));
     }
 
@@ -237,13 +239,14 @@ public final class SubsystemLevel implements Recomputed {
         Term looked = subsystem
                 .category()
                 .value()
-                .filter(category -> subsystem.maker().isEmpty())
+                .filter(category -> subsystem.maker().isEmpty() && channels.size() == (category.twoChannels() ? 2 : 1))
                 .flatMap(category -> mttfd.map(time -> standard.pfh(
                         category,
                         time,
                         coverage.<Term>map(share -> share)
                                 .orElseGet(() -> new Withheld("DC_avg", "nothing is tested")))))
-                .orElseGet(() -> new Withheld("PFH_D", "category or channels are not known"));
+                .orElseGet(
+                        () -> new Withheld("PFH_D", "category and channels are not known, or do not belong together"));
         return frequency(standard.id() + ", Annex K", looked);
     }
 

@@ -159,9 +159,14 @@ public record CopyValue(
     private static Optional<CopyKey> headedByAWord(Section row, Asked asked) {
         List<CopyKey.Row> known = keys(asked, CopyKey.Row.class).toList();
         String column = known.get(0).column();
-        return row.word(column, known.stream().map(CopyKey.Row::word).sorted().toList())
+        Set<String> words = known.stream().map(CopyKey.Row::word).collect(Collectors.toCollection(TreeSet::new));
+        // A row that is asked for under another id is refused with that id, where the rows are held against the table.
+        row.textIfStated(column)
                 .value()
-                .map(word -> new CopyKey.Row(column, word));
+                .filter(word -> Editions.idOf(asked.reference().clause(), new CopyKey.Row(column, word))
+                        .isPresent())
+                .ifPresent(words::add);
+        return row.word(column, words).value().map(word -> new CopyKey.Row(column, word));
     }
 
     /** How the rows of the table held here are headed. */
