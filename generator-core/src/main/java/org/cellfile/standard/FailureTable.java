@@ -89,10 +89,19 @@ final class FailureTable {
                         cell.quantity(),
                         cell.reference(),
                         keys,
-                        SYMBOL + " stands in the row " + row + ", the one at or next below " + Formula.shown(mttfd)
-                                + ", in the column " + column.replace("-", ", "));
+                        SYMBOL + " stands in the row " + row
+                                + (lastFilled(i, time.get())
+                                        ? ", the last filled below "
+                                        : ", the one at or next below ")
+                                + Formula.shown(mttfd) + ", in the column " + column.replace("-", ", "));
             }
         }
         return new Withheld(SYMBOL, "the table has no row for " + Formula.shown(mttfd) + " in the column " + column);
+    }
+
+    /** Whether rows between it and the time are empty. */
+    private boolean lastFilled(int row, Quantity time) {
+        return row + 1 < rows.size()
+                && Quantity.years(rows.get(row + 1).toPlainString()).compareTo(time) <= 0;
     }
 }

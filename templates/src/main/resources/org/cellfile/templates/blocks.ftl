@@ -8,11 +8,8 @@
 <#-- The number of a section; in a form it stands within nothing that has one. -->
 <#function within number counted><#return number?has_content?then(number + ".", "") + counted></#function>
 
-<#-- A cell that breaks before a figure and not between it and its unit, nor between PL and its letter. -->
-<#function together cell><#return cell?replace(r"(?<=[\d…]) (?=((mm|in|m?s|kg)(/s)?|h|min|1/h|1/year|years|points|%)(?![\w/]))|(?<=\bPL) (?=[a-e]\b)", "\xA0", "r")></#function>
-
-<#-- The same as markup, where a line does not end before the stroke of a unit either. -->
-<#function whole cell><#return together(cell)?esc?markup_string?replace(r"[\d.]+\xA0((mm|m|in)/s|1/year)", "<span class=\"whole\">$0</span>", "r")?no_esc></#function>
+<#-- A cell that breaks before a figure and not between it and its unit, nor between PL and its letter, or a clause and its number. -->
+<#function together cell><#return cell?replace(r"(?<=[\d…]) (?=((mm|in|m?s|kg)(/s)?|h|min|1/h|1/year|years|points)(?![\w/]))|(?<=\bPL) (?=[a-e]\b)|(?<=\bcl\.) (?=\d)", "\xA0", "r")></#function>
 
 <#--
   The widths of a table's columns in percent. The shares say how the room is divided; a column whose longest word would

@@ -36,10 +36,10 @@ public final class DueChapter {
             blocks.add(new Table(
                     "What falls due, by day",
                     List.of(
-                            Column.text("On", 4),
-                            Column.text("Thing", 5),
-                            Column.text("What", 9),
-                            Column.text("Source", 8)),
+                            Column.text("On", 3),
+                            Column.text("Thing", 4),
+                            Column.text("What", 8),
+                            Column.text("Source", 9)),
                     byThing(dues, asOf)));
         }
         return new Chapter("due", "What falls due", blocks);
@@ -57,8 +57,21 @@ public final class DueChapter {
                 .map(row -> List.of(
                         row.getKey().get(0),
                         row.getKey().get(1),
-                        String.join("; ", row.getValue()),
+                        together(row.getValue()),
                         row.getKey().get(2)))
                 .toList();
+    }
+
+    /** What is of one sort names its sort once. */
+    private static String together(List<String> whats) {
+        StringBuilder together = new StringBuilder();
+        String before = "";
+        for (String what : whats) {
+            String sort = what.substring(0, what.indexOf(": ") < 0 ? 0 : what.indexOf(": ") + 2);
+            together.append(together.isEmpty() ? "" : "; ")
+                    .append(sort.equals(before) ? what.substring(sort.length()) : what);
+            before = sort;
+        }
+        return together.toString();
     }
 }

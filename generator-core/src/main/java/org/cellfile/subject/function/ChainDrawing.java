@@ -74,7 +74,7 @@ final class ChainDrawing {
         List<String> figures = new ArrayList<>(List.of(
                 "category " + level.subsystem().category().characters() + ", " + Workings.shown(level.level()),
                 "PFH_D " + Workings.shown(level.pfh())));
-        share(level.pfh(), whole).ifPresent(percent -> figures.add(percent + " % of the sum"));
+        share(level.pfh(), whole).ifPresent(figures::add);
         return figures;
     }
 
@@ -84,8 +84,8 @@ final class ChainDrawing {
                         .filter(sum -> !sum.zero())
                         .map(sum -> one.coherent()
                                 .multiply(BigDecimal.valueOf(100))
-                                .divide(sum.coherent(), 1, RoundingMode.HALF_UP)
-                                .toString()));
+                                .divide(sum.coherent(), 1, RoundingMode.HALF_UP))
+                        .map(percent -> (percent.signum() == 0 ? "less than 0.1" : percent) + " % of the sum"));
     }
 
     private static List<Map<String, Object>> boxes(List<PartLife> parts) {

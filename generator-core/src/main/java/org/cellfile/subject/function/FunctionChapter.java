@@ -21,6 +21,7 @@ import org.cellfile.subject.safeguard.Safeguard;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Formula;
+import org.cellfile.trace.Lookup;
 import org.cellfile.trace.Term;
 
 /** How the safety functions are printed. */
@@ -128,7 +129,21 @@ public final class FunctionChapter {
 
     /** The frequencies that are added, in the order of the chain. */
     private static String sum(FunctionLevel level) {
-        return level.subsystems().map(one -> Formula.shown(one.pfh())).collect(Collectors.joining(" + "));
+        return level.subsystems()
+                .map(one -> Formula.shown(one.pfh()) + known(one))
+                .collect(Collectors.joining(" + "));
+    }
+
+    /** How what was read in the table of Annex K is known, in a word or two. */
+    private static String known(SubsystemLevel level) {
+        return level.pfh().expression() instanceof Lookup lookup
+                ? " (Annex K, "
+                        + lookup.reference()
+                                .standing()
+                                .words()
+                                .replaceFirst("[;:(].*", "")
+                                .strip() + ")"
+                : "";
     }
 
     /** The level that the sum allows, and whether a subsystem is weaker. */

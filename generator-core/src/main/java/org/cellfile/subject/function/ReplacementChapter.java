@@ -47,8 +47,9 @@ public final class ReplacementChapter {
                 "A part that wears is replaced before a tenth of such parts has failed dangerously (T10_D), and"
                         + " every part and subsystem at the end of its mission time at the latest, whichever comes first ("
                         + standard.missionTime().reference().clause()
-                        + "). The days are counted from the days of installation, as"
-                        + " stated on " + asOf + "; they stand among what falls due as well."));
+                        + "). The days are counted from the days of installation, with"
+                        + " the shorter of the two times as printed, as of " + asOf
+                        + "; they stand among what falls due as well."));
         blocks.add(new Table(
                 "What is replaced, by day",
                 List.of(

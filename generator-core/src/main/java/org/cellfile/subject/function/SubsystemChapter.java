@@ -32,7 +32,7 @@ public final class SubsystemChapter {
         blocks.add(new Paragraph(
                 "Each subsystem with its figures: as its maker tells them, or recomputed by " + standard.id()
                         + " from the parts it is built of. Times are rounded down, frequencies up; calculation goes on with the"
-                        + " unrounded values. 1, 2 … at the symbols of a formula number the parts in the order in which they are"
+                        + " unrounded values. A year of operation has 8760 h. 1, 2 … at the symbols of a formula number the parts in the order in which they are"
                         + " listed for the subsystem; C1 and C2 are its channels."));
         List<SubsystemLevel> bought = system.subsystems().stream()
                 .filter(level -> level.subsystem().maker().isPresent())

@@ -224,7 +224,7 @@ public final class RiskChapter {
     private Table serving() {
         return new Table(
                 "What safeguards, and against which hazards (with the required performance level of each)",
-                List.of(Column.text("Tag", 3), Column.text("Name", 6), Column.text("Hazards", 7)),
+                List.of(Column.text("Tag", 3), Column.text("Name", 8), Column.text("Hazards", 6)),
                 things.entrySet().stream()
                         .map(thing -> List.of(thing.getKey(), thing.getValue(), served(thing.getKey())))
                         .filter(row -> !row.get(2).isEmpty())

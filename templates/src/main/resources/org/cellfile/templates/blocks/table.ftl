@@ -9,7 +9,7 @@
 </tr></thead>
 <tbody>
 <#list block.rows as row>
-  <tr><#list row as cell><td<#if block.columns[cell?index].figures> class="figures"</#if>>${whole(cell)}</td></#list></tr>
+  <tr><#list row as cell><td<#if block.columns[cell?index].figures> class="figures"</#if>>${together(cell)}</td></#list></tr>
 <#else>
   <tr><td colspan="${block.columns?size}">${words["table.none"]}</td></tr>
 </#list>

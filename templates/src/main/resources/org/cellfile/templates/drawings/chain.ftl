@@ -6,7 +6,7 @@
 
 <#-- About how wide a text is at that size: thin, wide and other letters. -->
 <#function measure text>
-  <#local wide = text?replace("[^mwMW%@]", "", "r")?length thin = text?replace("[^ijltfI.,:;'| -]", "", "r")?length capital = text?replace("[^A-LN-VX-Z]", "", "r")?length>
+  <#local wide = text?replace("[^mwMW%@]", "", "r")?length thin = text?replace("[^ijltfI.,:;'| \xA0-]", "", "r")?length capital = text?replace("[^A-LN-VX-Z]", "", "r")?length>
   <#return size * (0.9 * wide + 0.34 * thin + 0.68 * capital + 0.565 * (text?length - wide - thin - capital))>
 </#function>
 

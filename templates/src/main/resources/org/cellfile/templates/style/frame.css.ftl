@@ -12,7 +12,6 @@ body { font-family: "Liberation Sans"; font-size: 9.5pt; line-height: 1.45; colo
 p, ul, ol, li, h1, h2, h3, h4, h5, h6, table { margin: 0; padding: 0; font-size: inherit; font-weight: normal; }
 a { color: #000; text-decoration: none; }
 table { border-collapse: collapse; }
-.whole { display: inline-block; white-space: nowrap; }
 td, th { text-align: left; vertical-align: top; font-weight: normal; }
 
 .head { position: running(head); font-size: 8pt; line-height: 1.3; }
