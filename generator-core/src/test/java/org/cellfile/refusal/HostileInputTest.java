@@ -287,7 +287,7 @@ class HostileInputTest {
         }
         BaseCell.copyTo(folder);
         BaseCell.change(folder, "functions.yaml", "pfh: 5.0e-9 1/h", "pfh: 999999999999e99");
-        assertThat(found()).containsExactly("quantity.not-a-number");
+        assertThat(found()).containsExactly("quantity.no-unit");
     }
 
     /** Recorded values are held against the derived ones, whatever their exponent. */

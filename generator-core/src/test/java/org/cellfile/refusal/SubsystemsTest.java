@@ -312,7 +312,7 @@ class SubsystemsTest {
     @ParameterizedTest
     @CsvSource({
         "annex-k, 'rows: [{cell: 3-medium-100, is: 0 1/h}]', quantity.negative",
-        "annex-k, 'rows: [{cell: 3-medium-100, is: 4.4e-8}]', quantity.not-a-number",
+        "annex-k, 'rows: [{cell: 3-medium-100, is: 4.4e-8}]', quantity.no-unit",
         "annex-k, 'rows: [{cell: 3-medium-100, is: 44 mm}]', quantity.another-dimension",
         "annex-k, 'rows: [{cell: 3-medium-101, is: 4.4e-8 1/h}]', read.unknown-word",
         "risk-graph, 'rows: [{path: S2-F1-P2, is: e}]', read.unknown-word",
