@@ -57,7 +57,7 @@ public final class Benchmark {
         World functions = grown(held(new FolderWorld(Path.of(args[1]), DAY)), "functions.yaml", FUNCTIONS);
         // First, so that it counts what a start costs.
         timed(
-                "100 cells of 10 safety functions, all",
+                "100 cells of 10 safety functions, cold, all",
                 functions,
                 cell -> cell.controlSystem().functions().size());
         World demo = held(FolderWorld.of(Path.of(args[0])));
@@ -74,6 +74,10 @@ public final class Benchmark {
                 "100 cells of 30 safeguards, two editions, all",
                 safeguards,
                 cell -> SideBySide.text(cell, SECOND).length());
+        timed(
+                "100 cells of 10 safety functions, warm, all",
+                functions,
+                cell -> cell.controlSystem().functions().size());
     }
 
     /** A hundred such cells, each checked and every working of it drawn. */

@@ -32,9 +32,12 @@ public final class BarOverdue implements Check {
         List<Finding> findings = new ArrayList<>();
         cell.identity().facts().asOf().value().ifPresent(asOf -> {
             LocalDate latest = today.filter(asOf::isBefore).orElse(asOf);
-            Set<String> told = toldElsewhere(cell);
+            List<Due> all = cell.dues();
+            boolean anyPast = all.stream().anyMatch(due -> due.on().isBefore(latest));
+            // To see what is told elsewhere the whole cell is judged once more.
+            Set<String> told = anyPast ? toldElsewhere(cell) : Set.of();
             Map<Together, List<Due>> groups = new LinkedHashMap<>();
-            for (Due due : cell.dues()) {
+            for (Due due : all) {
                 if (!(due.on().isBefore(latest) && told.contains(due.tag()))) {
                     groups.computeIfAbsent(new Together(due.on(), due.source()), key -> new ArrayList<>())
                             .add(due);

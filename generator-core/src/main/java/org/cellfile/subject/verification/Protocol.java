@@ -3,8 +3,10 @@ package org.cellfile.subject.verification;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import org.cellfile.dossier.Words;
 import org.cellfile.quantity.Interval;
 
@@ -119,8 +121,15 @@ public record Protocol(List<Test> tests, Interval longest, String longestSource)
 
     private static final String LONGEST = "longest";
 
+    /** A protocol is asked for at every result of every test. */
+    private static final Map<String, Protocol> READ = new ConcurrentHashMap<>();
+
     /** The protocol in a folder of the templates, with every test that a thing of the kind may have. */
     static Protocol in(String folder) {
+        return READ.computeIfAbsent(folder, Protocol::read);
+    }
+
+    private static Protocol read(String folder) {
         Words structure = Words.structure(folder, "protocol");
         Words words = Words.of(folder);
         return new Protocol(
