@@ -207,7 +207,7 @@ class HazardsTest {
         assertThat(ids()).isEmpty();
     }
 
-    /** ISO 12100 counts complementary measures to the second step; they only never stand alone. */
+    /** ISO 12100 counts complementary measures to the second step (from memory); they only never stand alone. */
     @Test
     void anEmergencyStopMayStandBesideASafeguard() throws IOException {
         change("by: [door]}", "by: [door, stop-panel]}");
