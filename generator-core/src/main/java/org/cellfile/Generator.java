@@ -50,9 +50,18 @@ public final class Generator {
         return decide(world, Optional.of(world.today()));
     }
 
-    /** The same without the day of the run, then lays out every page; nothing is written. */
+    /** Recomputes without the day of the run, then lays out every page as a draft; nothing is written. */
     public Generated generate(World world) {
-        Checked checked = decide(world, Optional.empty());
+        return print(decide(world, Optional.empty()));
+    }
+
+    /** Checks, also what has fallen due by the day of the run, and lays out every page as a release if nothing bars one. */
+    public Generated release(World world) {
+        Checked checked = check(world);
+        return print(new Checked(checked.cell(), Decision.release(checked.verdict())));
+    }
+
+    private Generated print(Checked checked) {
         if (checked.verdict() instanceof Printable printable && checked.cell().isPresent()) {
             Rendering rendering =
                     new Renderer().render(printable, attachments(checked.cell().get(), printable));

@@ -10,6 +10,8 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.cellfile.claim.Recomputed;
+import org.cellfile.dossier.Statement;
+import org.cellfile.dossier.Substance;
 import org.cellfile.finding.Deviation;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -56,6 +58,9 @@ import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
 import org.cellfile.subject.safeguard.Surroundings.Rules;
 import org.cellfile.subject.sheet.AutomaticOperation;
+import org.cellfile.subject.signoff.Copies;
+import org.cellfile.subject.signoff.SignOffs;
+import org.cellfile.subject.signoff.Signing;
 import org.cellfile.subject.stopping.MovedRobot;
 import org.cellfile.subject.stopping.StopEvidence;
 import org.cellfile.subject.stopping.StopTest;
@@ -80,6 +85,9 @@ public record Cell(
         Verification verification,
         List<Deviation> deviations,
         AutomaticOperation automaticOperation,
+        SignOffs signOffs,
+        Copies copies,
+        List<Statement> statements,
         List<SourceFile> sources) {
 
     /** The cell chose no edition of a standard that its values need. */
@@ -115,6 +123,8 @@ public record Cell(
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
+        SignOffs signOffs = SignOffs.read(top);
+        Copies copies = Copies.read(top);
         if (top.without("hazards")) {
             findings.add(noHazard(identity));
         }
@@ -172,6 +182,9 @@ public record Cell(
                     new Verification(functionTests, identity, safeguards, devices, modes, registers),
                     deviations,
                     sheet,
+                    signOffs,
+                    copies,
+                    sources.statements(),
                     sources.files());
         });
     }
@@ -386,6 +399,20 @@ public record Cell(
                 .collect(Collectors.toMap(Derived::tag, Function.identity(), (a, b) -> a, LinkedHashMap::new));
     }
 
+    /** What is signed of it, as it is now. */
+    public Substance substance() {
+        return Substances.of(
+                        identity.facts().id().characters(),
+                        statements,
+                        derived().values())
+                .carrying(copies.carried());
+    }
+
+    /** Its sign-offs held against that. */
+    public Signing signing() {
+        return new Signing(signOffs, identity, substance());
+    }
+
     /** The thing to which a derived value belongs. */
     public Optional<Recomputed> owner(Derived derived) {
         return recomputed().stream()
@@ -430,6 +457,7 @@ public record Cell(
         List<Finding> findings = new ArrayList<>();
         recomputed().forEach(one -> findings.addAll(one.findings()));
         findings.addAll(verification.findings());
+        findings.addAll(signing().findings());
         return findings;
     }
 }

@@ -22,6 +22,8 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
+import org.cellfile.dossier.MadeBy;
+import org.cellfile.dossier.Substance;
 import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Stated;
@@ -68,6 +70,7 @@ public final class Composition {
         Identity identity = cell.identity();
         return new Dossier(
                 IdentityChapter.label(identity.facts()),
+                MadeBy.version(),
                 chapters(cell),
                 List.of(cell.automaticOperation()
                         .sheet(
@@ -83,7 +86,20 @@ public final class Composition {
                                 derived.tag(),
                                 derived.rounded().map(Quantity::toString).orElse(""),
                                 derived.unrounded().map(Quantity::toString).orElse("")))
-                        .toList());
+                        .toList(),
+                signable(cell));
+    }
+
+    private static List<Dossier.Signable> signable(Cell cell) {
+        Substance substance = cell.substance();
+        Map<String, String> carried = cell.copies().carried();
+        List<Dossier.Signable> signable = new ArrayList<>();
+        signable.add(new Dossier.Signable(Substance.WHOLE, substance.digest(), !carried.isEmpty()));
+        substance
+                .parts()
+                .forEach(part -> signable.add(
+                        new Dossier.Signable(part.chapter(), part.digest(), carried.containsKey(part.chapter()))));
+        return signable;
     }
 
     private static List<Dossier.Due> due(Cell cell) {

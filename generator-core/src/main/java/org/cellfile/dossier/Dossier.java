@@ -5,12 +5,30 @@ import java.util.List;
 /**
  * Everything printable of one cell in one state.
  *
+ * @param madeBy the version of this program that composed it
  * @param forms blank forms for the shop floor
  * @param due everything that falls due on a day, the earliest first
  * @param values every derived value, sorted by tag: what `explain` knows and what a later revision is compared by
+ * @param digests what a sign-off of each chapter is bound to, sorted by chapter; that of the whole comes first
  */
 public record Dossier(
-        Label label, List<Chapter> chapters, List<Sheet> sheets, List<Form> forms, List<Due> due, List<Value> values) {
+        Label label,
+        String madeBy,
+        List<Chapter> chapters,
+        List<Sheet> sheets,
+        List<Form> forms,
+        List<Due> due,
+        List<Value> values,
+        List<Signable> digests) {
+
+    /**
+     * What can be signed.
+     *
+     * @param covers {@link Substance#WHOLE} or a chapter
+     * @param digest of its substance
+     * @param leftOut true when something of it is not in this copy, so that nobody can recompute the digest from it
+     */
+    public record Signable(String covers, String digest, boolean leftOut) {}
 
     /**
      * Something that falls due.

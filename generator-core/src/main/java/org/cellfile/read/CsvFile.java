@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.cellfile.dossier.Statement;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
@@ -54,6 +56,27 @@ public final class CsvFile {
     /** The rows that could be read, each by column name. */
     public List<Map<String, Stated<Quantity>>> rows() {
         return List.copyOf(rows);
+    }
+
+    /** What begins the path of a row: the table is no key of the cell. */
+    public static final String TABLE = "table";
+
+    /** Its head and each of its rows as a statement, whatever they hold. */
+    static List<Statement> statements(SourceFile file) {
+        List<Statement> statements = new ArrayList<>();
+        List<String> lines = file.lines();
+        for (int i = 0; i < lines.size(); i++) {
+            if (!lines.get(i).isBlank()) {
+                statements.add(Statement.of(
+                        TABLE + "/" + Statement.step(file.path()) + "/"
+                                + (statements.isEmpty() ? "head" : statements.size()),
+                        Stream.of(lines.get(i).split(",", -1))
+                                .map(String::strip)
+                                .toList(),
+                        new Span(file, i + 1, 1, 0).position()));
+            }
+        }
+        return statements;
     }
 
     static CsvFile read(SourceFile file, Map<String, Dimension> columns, Findings findings) {

@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.cellfile.dossier.Statement;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
@@ -52,6 +53,7 @@ public final class Reading {
     private final Map<String, SourceFile> tables = new TreeMap<>();
     private final Set<String> tablesNamed = new TreeSet<>();
     private final List<SourceFile> sources = new ArrayList<>();
+    private final Map<String, Node.Pair> top = new TreeMap<>();
     private final List<Section> sections = new ArrayList<>();
     private boolean complete = true;
 
@@ -79,24 +81,34 @@ public final class Reading {
             reading.tags.resolve();
             reading.unnamed();
         }
+
+        /** Everything stated in the files, and in the tables they name; to be called when all was read. */
+        public List<Statement> statements() {
+            List<Statement> statements = new ArrayList<>(Statements.of(reading.top.values()));
+            reading.tables.forEach((path, file) -> {
+                if (reading.tablesNamed.contains(path)) {
+                    statements.addAll(CsvFile.statements(file));
+                }
+            });
+            return List.copyOf(statements);
+        }
     }
 
     /** Reads every YAML file of the folder; CSV files are read when a key names them. */
     public static Sources read(World world, Findings findings) {
         Reading reading = new Reading(findings);
-        Map<String, Node.Pair> top = new TreeMap<>();
         for (World.Entry entry : world.entries()) {
             reading.entries.put(entry.path(), entry);
             if (entry.size() == World.Entry.UNREADABLE) {
                 reading.file(entry);
             } else if (entry.path().endsWith(".yaml") || entry.path().endsWith(".yml")) {
-                reading.file(entry).ifPresent(file -> reading.merge(file, top));
+                reading.file(entry).ifPresent(reading::merge);
             } else if (entry.path().endsWith(".csv")) {
                 reading.file(entry).ifPresent(file -> reading.tables.put(file.path(), file));
             }
         }
         SourceFile first = reading.sources.isEmpty() ? SourceFile.unread(".") : reading.sources.get(0);
-        if (top.isEmpty() && reading.complete) {
+        if (reading.top.isEmpty() && reading.complete) {
             reading.complete = false;
             findings.add(Finding.refuses(
                     NOTHING,
@@ -106,12 +118,12 @@ public final class Reading {
                     "name the folder that holds the cell's files, by custom src/main/cell"));
         }
         return new Sources(
-                new Section("the cell's files", first.whole(), top.values(), reading),
+                new Section("the cell's files", first.whole(), reading.top.values(), reading),
                 reading.complete ? reading.sources : List.of(),
                 reading);
     }
 
-    private void merge(SourceFile file, Map<String, Node.Pair> top) {
+    private void merge(SourceFile file) {
         Optional<Node.Mapping> content = YamlFile.read(file, findings);
         complete &= content.isPresent();
         content.ifPresent(mapping -> {

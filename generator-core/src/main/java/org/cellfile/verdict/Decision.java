@@ -48,7 +48,15 @@ public final class Decision {
         List<Finding> sorted = decided.sorted();
         return sorted.stream().anyMatch(finding -> finding.severity() == Severity.REFUSES)
                 ? new Refused(sorted)
-                : new Printable(dossier, sorted);
+                : new Printable(dossier, sorted, false);
+    }
+
+    /** What becomes of a wish to release: refused when anything bars it. */
+    public static Verdict release(Verdict verdict) {
+        if (!(verdict instanceof Printable printable)) {
+            return verdict;
+        }
+        return printable.missing().isEmpty() ? printable.released() : new Refused(printable.findings());
     }
 
     /** Refuses, because of findings for which there is nothing to print: unreadable files, or pages that cannot be laid out. */

@@ -14,9 +14,17 @@ public final class Printable implements Verdict {
     private final List<Finding> findings;
     private @Nullable Dossier dossier;
 
-    Printable(Supplier<Dossier> composed, List<Finding> findings) {
+    private final boolean released;
+
+    Printable(Supplier<Dossier> composed, List<Finding> findings, boolean released) {
         this.composed = composed;
         this.findings = findings;
+        this.released = released;
+    }
+
+    /** The same as a release, when nothing bars one. */
+    Printable released() {
+        return new Printable(this::dossier, findings, true);
     }
 
     /** What is printed; composed when it is asked for first, as a check alone prints nothing. */
@@ -34,9 +42,9 @@ public final class Printable implements Verdict {
         return findings;
     }
 
-    /** True when something bars release: every page then says so. */
+    /** True unless a release was asked for and nothing bars it: every page then says so. */
     public boolean draft() {
-        return !missing().isEmpty();
+        return !released;
     }
 
     /** What bars release. */
@@ -48,12 +56,12 @@ public final class Printable implements Verdict {
 
     @Override
     public String word() {
-        return draft() ? "draft" : "releasable";
+        return released ? "released" : missing().isEmpty() ? "releasable" : "draft";
     }
 
     @Override
     public String outcome() {
-        return draft()
+        return !missing().isEmpty()
                 ? "this can be printed as a draft only"
                 : "every recomputed value agrees with the recorded one, and nothing bars release";
     }

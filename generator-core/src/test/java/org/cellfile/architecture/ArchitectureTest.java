@@ -61,6 +61,7 @@ class ArchitectureTest {
             "org.cellfile.subject.verification..",
             "org.cellfile.subject.form..",
             "org.cellfile.subject.sheet..",
+            "org.cellfile.subject.signoff..",
             "org.cellfile.cell..",
             "org.cellfile.check..",
             "org.cellfile.verdict..",

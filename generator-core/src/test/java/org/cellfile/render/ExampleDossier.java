@@ -70,7 +70,8 @@ final class ExampleDossier {
 
     /** Nothing but one sheet. */
     static Printable of(Sheet sheet) {
-        Dossier dossier = new Dossier(label("A4"), List.of(), List.of(sheet), List.of(), List.of(), List.of());
+        Dossier dossier =
+                new Dossier(label("A4"), "1", List.of(), List.of(sheet), List.of(), List.of(), List.of(), List.of());
         return (Printable) Decision.decide(List.of(), List.of(), () -> dossier);
     }
 
@@ -90,7 +91,7 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        Dossier dossier = new Dossier(label(page), chapters, sheets, forms, due, List.of());
+        Dossier dossier = new Dossier(label(page), "1", chapters, sheets, forms, due, List.of(), List.of());
         return (Printable) Decision.decide(draft ? missing(9) : List.of(), List.of(), () -> dossier);
     }
 

@@ -1,5 +1,6 @@
 package org.cellfile.subject.identity;
 
+import java.time.LocalDate;
 import java.util.List;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
@@ -9,6 +10,7 @@ import org.cellfile.source.Stated;
  *
  * @param competence what qualifies the person for it
  * @param holds editions of which the person has a licensed copy
+ * @param left the last day on which the person could act for the employer; missing while that lasts
  */
 public record Person(
         Stated<String> tag,
@@ -16,7 +18,8 @@ public record Person(
         Stated<String> employer,
         List<Stated<String>> roles,
         Stated<String> competence,
-        List<Stated<String>> holds) {
+        List<Stated<String>> holds,
+        Stated<LocalDate> left) {
 
     public static final String SORT = "person";
 
@@ -27,7 +30,8 @@ public record Person(
                 section.text("employer"),
                 section.texts("roles"),
                 section.text("competence"),
-                section.textsIfStated("holds"));
+                section.textsIfStated("holds"),
+                section.dateIfStated("left"));
     }
 
     /** True when the person has a licensed copy of the edition. */
