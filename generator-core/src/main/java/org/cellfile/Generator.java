@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import java.util.function.Function;
 import org.cellfile.cell.Cell;
 import org.cellfile.cell.Composition;
 import org.cellfile.check.Checks;
@@ -43,22 +44,57 @@ public final class Generator {
         public String cellId() {
             return cell.flatMap(one -> one.identity().facts().id().value()).orElse("");
         }
+
+        /** What came of it, as a sentence without capital and full stop. */
+        public String outcome() {
+            return verdict instanceof Printable printable
+                            && printable.draft()
+                            && printable.missing().isEmpty()
+                    ? verdict.outcome() + "; these pages are a draft, because no release was asked for"
+                    : verdict.outcome();
+        }
     }
 
-    /** Reads, derives, checks and decides, and looks at what has fallen due by the day of the run. */
+    /** Reads, derives, checks and decides, and looks at what has fallen due by today. */
     public Checked check(World world) {
-        return decide(world, Optional.of(world.today()));
+        return decide(world, Optional.of(world.today()), List.of(Cell::ledgerFindings));
+    }
+
+    /**
+     * The same by another day.
+     *
+     * @param day from the one the description speaks of to today; another one is refused
+     */
+    public Checked check(World world, LocalDate day) {
+        return decide(
+                world,
+                Optional.of(day),
+                List.of(Cell::ledgerFindings, cell -> JudgingDay.findings(cell, day, world.today())));
     }
 
     /** Recomputes without the day of the run, then lays out every page as a draft; nothing is written. */
     public Generated generate(World world) {
-        return print(decide(world, Optional.empty()));
+        return print(decide(world, Optional.empty(), List.of(Cell::ledgerFindings)));
     }
 
-    /** Checks, also what has fallen due by the day of the run, and lays out every page as a release if nothing bars one. */
+    /** Checks, also what has fallen due by today, and lays out every page as a release if nothing bars one. */
     public Generated release(World world) {
-        Checked checked = check(world);
+        return release(world, world.today());
+    }
+
+    /**
+     * The same by another day.
+     *
+     * @param day from the one the description speaks of to today; another one is refused
+     */
+    public Generated release(World world, LocalDate day) {
+        Checked checked = check(world, day);
         return print(new Checked(checked.cell(), Decision.release(checked.verdict())));
+    }
+
+    /** Recomputes without the day of the run and without looking at the ledger, which is to be written anew. */
+    Checked recompute(World world) {
+        return decide(world, Optional.empty(), List.of());
     }
 
     private Generated print(Checked checked) {
@@ -78,12 +114,13 @@ public final class Generator {
         return new Generated(checked.cell(), checked.verdict(), Optional.empty());
     }
 
-    private static Checked decide(World world, Optional<LocalDate> today) {
+    private static Checked decide(World world, Optional<LocalDate> today, List<Function<Cell, List<Finding>>> besides) {
         Findings findings = new Findings();
         Optional<Cell> cell = Cell.read(world, findings);
         cell.ifPresent(one -> {
             findings.addAll(one.findings());
             findings.addAll(Checks.run(one, today));
+            besides.forEach(more -> findings.addAll(more.apply(one)));
         });
         Verdict verdict = cell.map(
                         one -> Decision.decide(findings.sorted(), one.deviations(), () -> Composition.compose(one)))

@@ -50,6 +50,7 @@ import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.identity.RobotLoad;
+import org.cellfile.subject.ledger.Ledger;
 import org.cellfile.subject.mode.Mode;
 import org.cellfile.subject.mode.Operation;
 import org.cellfile.subject.register.Registers;
@@ -87,6 +88,7 @@ public record Cell(
         AutomaticOperation automaticOperation,
         SignOffs signOffs,
         Copies copies,
+        Optional<Ledger> ledger,
         List<Statement> statements,
         List<SourceFile> sources) {
 
@@ -125,6 +127,7 @@ public record Cell(
         AutomaticOperation sheet = AutomaticOperation.read(top);
         SignOffs signOffs = SignOffs.read(top);
         Copies copies = Copies.read(top);
+        Optional<Ledger> ledger = Ledger.read(top);
         if (top.without("hazards")) {
             findings.add(noHazard(identity));
         }
@@ -184,6 +187,7 @@ public record Cell(
                     sheet,
                     signOffs,
                     copies,
+                    ledger,
                     sources.statements(),
                     sources.files());
         });
@@ -450,6 +454,11 @@ public record Cell(
     /** Where a sheet is described, or the cell when it is about none. */
     public Span place(String about) {
         return about.equals(AutomaticOperation.ID) ? automaticOperation.postAt().where() : identity.where();
+    }
+
+    /** What of it does not agree with the ledger; nothing where it has none. */
+    public List<Finding> ledgerFindings() {
+        return ledger.map(one -> one.held(derived())).orElseGet(List::of);
     }
 
     /** What does not hold in any of its parts. */

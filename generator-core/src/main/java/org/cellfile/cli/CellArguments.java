@@ -36,11 +36,10 @@ final class CellArguments {
 
     /** The cell's folder, looked at now. */
     FolderWorld world(CommandLine command) {
-        Path named = Objects.requireNonNull(folder);
-        if (!Files.isDirectory(named)) {
-            throw new ParameterException(command, "there is no folder " + named);
+        if (!Files.isDirectory(folder())) {
+            throw new ParameterException(command, "there is no folder " + folder());
         }
-        return FolderWorld.of(named);
+        return FolderWorld.of(folder());
     }
 
     /** The folder as given. */

@@ -3,6 +3,7 @@ package org.cellfile.cli;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.cellfile.Generator;
+import org.cellfile.source.World;
 import org.cellfile.verdict.Refused;
 import org.cellfile.verdict.Verdict;
 import org.jspecify.annotations.Nullable;
@@ -15,12 +16,15 @@ import picocli.CommandLine.Spec;
 /** {@code check FOLDER}. */
 @Command(
         name = "check",
-        description = "Recomputes a cell and tells everything that does not hold, also what has fallen due by today.",
+        description = "Recomputes a cell and tells everything that does not hold, also what has fallen due.",
         mixinStandardHelpOptions = true)
 final class CheckVerb implements Callable<Integer> {
 
     @Mixin
     private CellArguments cell = new CellArguments();
+
+    @Mixin
+    private DayOption judged = new DayOption();
 
     @Spec
     private @Nullable CommandSpec spec;
@@ -28,7 +32,12 @@ final class CheckVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         CommandLine command = Objects.requireNonNull(spec).commandLine();
-        Verdict verdict = new Generator().check(cell.world(command)).verdict();
+        Generator generator = new Generator();
+        World world = cell.world(command);
+        Verdict verdict = judged.day(command)
+                .map(day -> generator.check(world, day))
+                .orElseGet(() -> generator.check(world))
+                .verdict();
         cell.tell(verdict, verdict.outcome(), command.getOut());
         return verdict instanceof Refused ? Main.REFUSED : Main.CLEAN;
     }

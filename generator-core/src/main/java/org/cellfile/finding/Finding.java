@@ -51,6 +51,11 @@ public record Finding(
         return new Finding(id, Severity.WARNS, about, where, sentence, List.of(), help);
     }
 
+    /** The same with another severity. */
+    public Finding with(Severity another) {
+        return new Finding(id, another, about, where, sentence, because, help);
+    }
+
     /** The same with its reasons. */
     public Finding because(List<String> lines) {
         return new Finding(id, severity, about, where, sentence, lines, help);

@@ -18,7 +18,7 @@ public final class FindingReport {
     /**
      * As JSON.
      *
-     * @param verdict {@code refused}, {@code draft} or {@code releasable}
+     * @param verdict {@code refused}, {@code draft}, {@code releasable} or {@code released}
      */
     public static String json(String verdict, List<Finding> findings) {
         StringWriter text = new StringWriter();

@@ -97,6 +97,11 @@ public final class Section {
         return pair == null ? where : pair.key().where();
     }
 
+    /** Every key written, in order. */
+    public List<String> keys() {
+        return List.copyOf(pairs.keySet());
+    }
+
     /** True when the key is written, whatever it holds. */
     public boolean has(String key) {
         asked.add(key);

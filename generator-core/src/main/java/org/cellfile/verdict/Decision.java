@@ -47,23 +47,33 @@ public final class Decision {
                 "take it out when the installation has been put right, or name the finding it is for")));
         List<Finding> sorted = decided.sorted();
         return sorted.stream().anyMatch(finding -> finding.severity() == Severity.REFUSES)
-                ? new Refused(sorted)
+                ? new Refused(sorted, Refused.NOTHING_WRITTEN)
                 : new Printable(dossier, sorted, false);
     }
 
-    /** What becomes of a wish to release: refused when anything bars it. */
+    /** What becomes of a wish to release: where anything bars one, each of those things refuses it. */
     public static Verdict release(Verdict verdict) {
         if (!(verdict instanceof Printable printable)) {
             return verdict;
         }
-        return printable.missing().isEmpty() ? printable.released() : new Refused(printable.findings());
+        if (printable.missing().isEmpty()) {
+            return printable.released();
+        }
+        Findings findings = new Findings();
+        printable
+                .findings()
+                .forEach(finding -> findings.add(
+                        finding.severity() == Severity.BARS_RELEASE ? finding.with(Severity.REFUSES) : finding));
+        return new Refused(
+                findings.sorted(),
+                "the release was refused, and nothing was written; a draft can be printed by not asking for a release");
     }
 
     /** Refuses, because of findings for which there is nothing to print: unreadable files, or pages that cannot be laid out. */
     public static Refused refuse(List<Finding> found) {
         Findings findings = new Findings();
         findings.addAll(found);
-        return new Refused(findings.sorted());
+        return new Refused(findings.sorted(), Refused.NOTHING_WRITTEN);
     }
 
     private static Finding covered(Finding finding, Deviation deviation) {

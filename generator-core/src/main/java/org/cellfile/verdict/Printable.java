@@ -61,8 +61,10 @@ public final class Printable implements Verdict {
 
     @Override
     public String outcome() {
-        return !missing().isEmpty()
-                ? "this can be printed as a draft only"
-                : "every recomputed value agrees with the recorded one, and nothing bars release";
+        if (!missing().isEmpty()) {
+            return "this can be printed as a draft only";
+        }
+        return "every recomputed value agrees with the recorded one, and nothing bars release"
+                + (released ? "; these pages are a release" : "");
     }
 }

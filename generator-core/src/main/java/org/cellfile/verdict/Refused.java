@@ -6,10 +6,14 @@ import org.cellfile.finding.Finding;
 /** At least one finding refuses. There is no dossier to get at, so nothing can be printed. */
 public final class Refused implements Verdict {
 
-    private final List<Finding> findings;
+    static final String NOTHING_WRITTEN = "nothing was written";
 
-    Refused(List<Finding> findings) {
+    private final List<Finding> findings;
+    private final String outcome;
+
+    Refused(List<Finding> findings, String outcome) {
         this.findings = findings;
+        this.outcome = outcome;
     }
 
     @Override
@@ -24,6 +28,6 @@ public final class Refused implements Verdict {
 
     @Override
     public String outcome() {
-        return "nothing was written";
+        return outcome;
     }
 }

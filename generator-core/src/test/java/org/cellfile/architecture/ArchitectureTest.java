@@ -62,6 +62,7 @@ class ArchitectureTest {
             "org.cellfile.subject.form..",
             "org.cellfile.subject.sheet..",
             "org.cellfile.subject.signoff..",
+            "org.cellfile.subject.ledger..",
             "org.cellfile.cell..",
             "org.cellfile.check..",
             "org.cellfile.verdict..",
