@@ -12,6 +12,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
+import org.cellfile.JudgingDay;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingText;
 import org.cellfile.verdict.Verdict;
@@ -24,6 +25,7 @@ final class BaseCell {
 
     static final String EXPECTED = "expected.txt";
     private static final String REMOVE = "remove.txt";
+    private static final String JUDGED = "day.txt";
     private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
 
     private BaseCell() {}
@@ -36,7 +38,7 @@ final class BaseCell {
 
     /**
      * A copy of the base cell with the files of a case in place of its own. A case may name base files to leave out, {@code all} for
-     * all of them.
+     * all of them, and a day to be judged by.
      */
     static Path overlay(Path files, Path folder) throws IOException {
         List<String> without =
@@ -69,7 +71,8 @@ final class BaseCell {
     private static void copy(Path from, Path to) {
         try (Stream<Path> files = Files.walk(from)) {
             for (Path file : (Iterable<Path>) files.filter(Files::isRegularFile)::iterator) {
-                if (!Set.of(EXPECTED, REMOVE).contains(file.getFileName().toString())) {
+                if (!Set.of(EXPECTED, REMOVE, JUDGED)
+                        .contains(file.getFileName().toString())) {
                     Path target = to.resolve(from.relativize(file).toString());
                     Files.createDirectories(target.getParent());
                     Files.write(target, Files.readAllBytes(file));
@@ -91,6 +94,18 @@ final class BaseCell {
 
     static Verdict check(Path folder) {
         return new Generator().check(new FolderWorld(folder, DAY)).verdict();
+    }
+
+    /** The same; where a case names a day, it is judged by that. */
+    static Verdict check(Path folder, Path files) throws IOException {
+        Path judged = files.resolve(JUDGED);
+        return Files.exists(judged)
+                ? new Generator()
+                        .check(
+                                new FolderWorld(folder, DAY),
+                                JudgingDay.of(Files.readString(judged).strip()))
+                        .verdict()
+                : check(folder);
     }
 
     static List<String> ids(List<Finding> findings) {

@@ -43,7 +43,7 @@ class RefusalTest {
     @MethodSource("cases")
     void isRefused(Path path) throws IOException {
         Path files = BaseCell.REFUSALS.resolve(path);
-        Verdict verdict = BaseCell.check(BaseCell.overlay(files, folder));
+        Verdict verdict = BaseCell.check(BaseCell.overlay(files, folder), files);
 
         assertThat(BaseCell.ids(verdict.findings())).contains(path.getName(0).toString());
         Path expected = files.resolve(BaseCell.EXPECTED);
