@@ -78,7 +78,7 @@ public final class Generator {
         return new Generated(checked.cell(), checked.verdict(), Optional.empty());
     }
 
-    private static Checked decide(World world, Optional<LocalDate> today) {
+    static Checked decide(World world, Optional<LocalDate> today) {
         Findings findings = new Findings();
         Optional<Cell> cell = Cell.read(world, findings);
         cell.ifPresent(one -> {

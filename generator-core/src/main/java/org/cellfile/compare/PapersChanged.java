@@ -12,11 +12,11 @@ public final class PapersChanged implements KindOfChange {
             Pattern.compile("cell/(id|name|integrator|revision|as-of|page|both-units|emergency-phone)"
                     + "|(revisions|people|competences|dates|keys|sign-offs|sign-off-policy|copies|left-out|derived|sheets|mode-keys|spare-actuators|open-points|bypasses|changes|decisions)/.+"
                     + "|no-spares"
-                    + "|(robots|zones|safeguards|complementary|modes|functions|subsystems|parts)/[^/]+/name");
+                    + "|(zones|safeguards|complementary|modes|functions|subsystems|parts)/[^/]+/name");
 
     @Override
     public String id() {
-        return "zz-papers";
+        return "papers";
     }
 
     @Override

@@ -4,12 +4,11 @@ import com.google.auto.service.AutoService;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** The robot takes another way within what was measured: how far it reaches out, and what keeps it in. */
+/** The robot takes another way within what was measured: how far it reaches out. */
 @AutoService(KindOfChange.class)
 public final class ProgramChanged implements KindOfChange {
 
-    private static final Pattern STATED =
-            Pattern.compile("stop-tests/[^/]+/used-at/extension" + "|zones/[^/]+/limitation/.+");
+    private static final Pattern STATED = Pattern.compile("stop-tests/[^/]+/used-at/extension");
 
     @Override
     public String id() {

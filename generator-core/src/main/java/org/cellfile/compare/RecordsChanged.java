@@ -21,7 +21,7 @@ public final class RecordsChanged implements KindOfChange {
 
     @Override
     public String id() {
-        return "zz-records";
+        return "records";
     }
 
     @Override
