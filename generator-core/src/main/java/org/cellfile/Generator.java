@@ -74,7 +74,7 @@ public final class Generator {
 
     /** Recomputes without the day of the run, then lays out every page as a draft; nothing is written. */
     public Generated generate(World world) {
-        return print(decide(world, Optional.empty(), List.of(Cell::ledgerFindings)));
+        return print(decide(world));
     }
 
     /** Checks, also what has fallen due by today, and lays out every page as a release if nothing bars one. */
@@ -112,6 +112,11 @@ public final class Generator {
             return new Generated(checked.cell(), Decision.refuse(found), Optional.empty());
         }
         return new Generated(checked.cell(), checked.verdict(), Optional.empty());
+    }
+
+    /** What can be told of a cell without the day of the run. */
+    static Checked decide(World world) {
+        return decide(world, Optional.empty(), List.of(Cell::ledgerFindings));
     }
 
     private static Checked decide(World world, Optional<LocalDate> today, List<Function<Cell, List<Finding>>> besides) {

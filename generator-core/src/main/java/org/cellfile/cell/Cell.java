@@ -182,7 +182,7 @@ public record Cell(
                             .map(mode -> new Operation(mode, safeguards, devices, identity.standards()))
                             .toList(),
                     registers,
-                    new Verification(functionTests, identity, safeguards, devices, modes, registers),
+                    new Verification(functionTests, identity, safeguards, devices, described, modes, registers),
                     deviations,
                     sheet,
                     signOffs,

@@ -23,6 +23,7 @@ import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
 import org.cellfile.dossier.MadeBy;
+import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Substance;
 import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
@@ -72,13 +73,7 @@ public final class Composition {
                 IdentityChapter.label(identity.facts()),
                 MadeBy.version(),
                 chapters(cell),
-                List.of(cell.automaticOperation()
-                        .sheet(
-                                identity,
-                                cell.zones(),
-                                cell.risks(),
-                                cell.safeguards(),
-                                cell.registers().configurations())),
+                sheets(cell),
                 forms(cell),
                 due(cell),
                 cell.derived().values().stream()
@@ -88,6 +83,17 @@ public final class Composition {
                                 derived.unrounded().map(Quantity::toString).orElse("")))
                         .toList(),
                 signable(cell));
+    }
+
+    /** The pages that are posted at the cell. */
+    public static List<Sheet> sheets(Cell cell) {
+        return List.of(cell.automaticOperation()
+                .sheet(
+                        cell.identity(),
+                        cell.zones(),
+                        cell.risks(),
+                        cell.safeguards(),
+                        cell.registers().configurations()));
     }
 
     private static List<Dossier.Signable> signable(Cell cell) {

@@ -6,12 +6,10 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.cellfile.cell.Cell;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.source.Stated;
-import org.cellfile.subject.function.FunctionLevel;
 import org.cellfile.subject.function.PartLife;
 import org.cellfile.subject.function.SubsystemLevel;
 
@@ -46,7 +44,7 @@ public final class BarUntestedPart implements Check {
         if (ahead) {
             return Optional.empty();
         }
-        List<String> older = triggers(cell, tag)
+        List<String> older = cell.controlSystem().described().triggers(tag).stream()
                 .flatMap(trigger -> latestTest(cell, trigger)
                         .filter(day -> installed.value().filter(day::isBefore).isPresent())
                         .map(day -> "`" + trigger + "`, last " + day)
@@ -62,23 +60,6 @@ public final class BarUntestedPart implements Check {
                                         + ", and since then not everything was tested that acts through it",
                                 "have the function tests of these done again and record what came out")
                         .because(older));
-    }
-
-    /** What triggers the functions in whose chain it stands, as a subsystem or in one. */
-    private static Stream<String> triggers(Cell cell, String tag) {
-        return cell.controlSystem().functions().stream()
-                .filter(function -> goesThrough(function, tag))
-                .flatMap(function -> function.function().triggeredBy().stream())
-                .map(Stated::characters)
-                .distinct();
-    }
-
-    private static boolean goesThrough(FunctionLevel function, String tag) {
-        return function.stages().stream()
-                .flatMap(stage -> stage.subsystem().stream())
-                .anyMatch(subsystem -> subsystem.tag().equals(tag)
-                        || subsystem.parts().stream()
-                                .anyMatch(part -> part.tag().equals(tag)));
     }
 
     /** Empty for what was never tested, which is told elsewhere. */

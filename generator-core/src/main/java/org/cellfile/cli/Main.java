@@ -14,7 +14,14 @@ import picocli.CommandLine.Spec;
         name = "cellfile",
         description =
                 "Recomputes what a robot cell's safety file states, refuses what does not agree, and prints the rest.",
-        subcommands = {CheckVerb.class, GenerateVerb.class, DeriveVerb.class, EditionsVerb.class, ExplainVerb.class},
+        subcommands = {
+            CheckVerb.class,
+            DeriveVerb.class,
+            GenerateVerb.class,
+            CompareVerb.class,
+            EditionsVerb.class,
+            ExplainVerb.class
+        },
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         exitCodeListHeading = "%nExit codes:%n",
@@ -67,7 +74,7 @@ public final class Main implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "say what to do: check, generate, derive, editions or explain");
+                    spec.commandLine(), "say what to do: check, derive, generate, compare, editions or explain");
         }
     }
 

@@ -24,7 +24,7 @@ public record Evidence(Stated<String> file, Stated<String> sha256, Stated<String
     static final FindingId NO_DIGEST = new FindingId("evidence.no-digest");
 
     /** The file is not in the folder, and nobody says where it is kept. */
-    static final FindingId NOT_THERE = new FindingId("evidence.not-there");
+    public static final FindingId NOT_THERE = new FindingId("evidence.not-there");
 
     /** The file is another one than was meant. */
     static final FindingId DIFFERS = new FindingId("evidence.differs");

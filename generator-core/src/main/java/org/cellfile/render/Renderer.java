@@ -78,6 +78,28 @@ public final class Renderer {
         return new Rendering.Pages(files);
     }
 
+    /**
+     * A note that is no part of the set of pages.
+     *
+     * @param day which its file bears
+     * @param mostPages it may have
+     * @return empty when it has more
+     */
+    public Optional<byte[]> note(Form note, Label label, LocalDate day, int mostPages) {
+        String markup = Markup.note(note, label);
+        // What no typeface has would refuse the pages of the cell; here it is only told of.
+        for (int codePoint : MissingGlyphs.in(List.of(note, label)).keySet()) {
+            markup = markup.replace(Character.toString(codePoint), "\u00b7");
+        }
+        String title = note.title() + ", " + label.cellName();
+        try (Typesetting pages = new Typesetting(markup)) {
+            return pages.pages() > mostPages
+                    ? Optional.empty()
+                    : Optional.of(pages.pdf(
+                            new Imprint(title, label.integrator(), day, Markup.metadata(title, label)), List.of()));
+        }
+    }
+
     private static Imprint imprint(Markup markup, String title, Label label) {
         return new Imprint(title, label.integrator(), LocalDate.parse(label.asOf()), markup.metadata(title));
     }

@@ -66,7 +66,9 @@ class ArchitectureTest {
             "org.cellfile.cell..",
             "org.cellfile.check..",
             "org.cellfile.verdict..",
+            "org.cellfile.compare..",
             "org.cellfile.render..",
+            "org.cellfile.audit..",
             "org.cellfile.output..",
             "org.cellfile",
             "org.cellfile.cli..");
@@ -99,7 +101,7 @@ class ArchitectureTest {
     static final ArchRule oneDoorForEachLibrary = CompositeArchRule.of(
                     only("org.cellfile.read..").dependOnClassesThat().resideInAPackage("org.yaml.."))
             .and(only("org.cellfile.render.template..").dependOnClassesThat().resideInAPackage("freemarker.."))
-            .and(only("org.cellfile.render.pdf..")
+            .and(only("org.cellfile.render.pdf..", "org.cellfile.audit..")
                     .dependOnClassesThat()
                     .resideInAnyPackage(
                             "org.apache.pdfbox..",
@@ -109,6 +111,7 @@ class ArchitectureTest {
             .and(only("org.cellfile.render.calendar..")
                     .dependOnClassesThat()
                     .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie.."))
+            .and(only("org.cellfile").dependOnClassesThat().resideInAPackage("org.eclipse.jgit.."))
             .and(only("org.cellfile.cli..").dependOnClassesThat().resideInAPackage("picocli.."))
             .and(only("org.cellfile.dossier..", "org.cellfile.finding..")
                     .dependOnClassesThat()

@@ -7,6 +7,7 @@ import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
+import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.render.template.Templates;
 import org.cellfile.verdict.Printable;
@@ -50,6 +51,23 @@ public final class Markup {
         return Templates.fill("form.xhtml.ftl", data);
     }
 
+    /** A note about two states of the cell. */
+    public static String note(Form note, Label label) {
+        return Templates.fill(
+                "note.xhtml.ftl",
+                Map.of(
+                        "language",
+                        LANGUAGE,
+                        "words",
+                        Templates.words(LANGUAGE),
+                        "label",
+                        label,
+                        "form",
+                        note,
+                        "draft",
+                        false));
+    }
+
     /** The title in the reader program's window and in the metadata of the safety file. */
     public String safetyFileTitle() {
         return titled(words("safety-file"));
@@ -67,9 +85,12 @@ public final class Markup {
 
     /** The metadata packet that PDF/A and PDF/UA ask for. */
     public String metadata(String title) {
-        return Templates.fill(
-                "metadata.xmp.ftl",
-                Map.of("title", title, "label", printable.dossier().label(), "language", LANGUAGE));
+        return metadata(title, printable.dossier().label());
+    }
+
+    /** The same of a page of that cell. */
+    public static String metadata(String title, Label label) {
+        return Templates.fill("metadata.xmp.ftl", Map.of("title", title, "label", label, "language", LANGUAGE));
     }
 
     private Map<String, Object> frame() {

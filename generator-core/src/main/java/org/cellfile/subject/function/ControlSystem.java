@@ -40,6 +40,28 @@ public record ControlSystem(
             return due ? top.list(key) : top.listIfStated(key);
         }
 
+        /** What triggers the functions that go through a thing: a part, a subsystem, or the function itself. */
+        public List<String> triggers(String tag) {
+            return functions.stream()
+                    .filter(function -> function.tag().characters().equals(tag)
+                            || function.chain().stream().anyMatch(element -> isOrHolds(element, tag)))
+                    .flatMap(function -> function.triggeredBy().stream())
+                    .map(Stated::characters)
+                    .distinct()
+                    .toList();
+        }
+
+        private boolean isOrHolds(SafetyFunction.Element element, String tag) {
+            return element.subsystem().characters().equals(tag)
+                    || subsystems.stream()
+                            .filter(subsystem -> subsystem
+                                    .tag()
+                                    .value()
+                                    .equals(element.subsystem().value()))
+                            .flatMap(Subsystem::parts)
+                            .anyMatch(part -> part.characters().equals(tag));
+        }
+
         /** True when nothing of it is described. */
         public boolean empty() {
             return parts.isEmpty() && subsystems.isEmpty() && functions.isEmpty();

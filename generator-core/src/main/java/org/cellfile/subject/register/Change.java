@@ -5,6 +5,9 @@ import java.util.List;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.ComplementaryDevice;
+import org.cellfile.subject.function.Part;
+import org.cellfile.subject.function.SafetyFunction;
+import org.cellfile.subject.function.Subsystem;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.identity.Person;
 import org.cellfile.subject.identity.Robot;
@@ -26,8 +29,15 @@ public record Change(
     public static final String SORT = "change";
 
     /** What a change can touch. */
-    private static final List<String> TOUCHED =
-            List.of(Safeguard.SORT, ComplementaryDevice.SORT, Robot.SORT, Zone.SORT, StopTest.SORT);
+    private static final List<String> TOUCHED = List.of(
+            Safeguard.SORT,
+            ComplementaryDevice.SORT,
+            Robot.SORT,
+            Zone.SORT,
+            StopTest.SORT,
+            Part.SORT,
+            Subsystem.SORT,
+            SafetyFunction.SORT);
 
     static Change read(Section section) {
         return new Change(

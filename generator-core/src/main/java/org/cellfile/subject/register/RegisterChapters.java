@@ -84,16 +84,52 @@ public final class RegisterChapters {
      * @param emergencyStops where they are
      */
     public static Chapter registers(Registers registers, Block emergencyStops, Identity identity) {
-        return new Chapter(
-                "registers",
-                "Registers",
-                List.of(
-                        new Section("", "Open points", List.of(openPoints(registers, identity))),
-                        new Section("", "Bypasses", List.of(bypasses(registers, identity))),
-                        new Section("", "Spare actuators", spareActuators(registers, identity)),
-                        new Section("", "Mode keys", List.of(modeKeys(registers, identity))),
-                        new Section("", "Positions of the emergency stops", List.of(emergencyStops)),
-                        new Section("", "Changes", List.of(changes(registers, identity)))));
+        List<Block> blocks = new ArrayList<>(List.of(
+                new Section("", "Open points", List.of(openPoints(registers, identity))),
+                new Section("", "Bypasses", List.of(bypasses(registers, identity))),
+                new Section("", "Spare actuators", spareActuators(registers, identity)),
+                new Section("", "Mode keys", List.of(modeKeys(registers, identity))),
+                new Section("", "Positions of the emergency stops", List.of(emergencyStops)),
+                new Section("", "Changes", List.of(changes(registers, identity)))));
+        if (!registers.decisions().isEmpty()) {
+            blocks.add(new Section("", "Is a change a substantial modification?", decisions(registers, identity)));
+        }
+        return new Chapter("registers", "Registers", blocks);
+    }
+
+    private static List<Block> decisions(Registers registers, Identity identity) {
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Paragraph(
+                "The decision lies with the one in whose name the change is made; the law of the place governs. This program holds the"
+                        + " conclusion against the answers and decides nothing. " + ModificationDecision.SOURCES));
+        registers.decisions().forEach(decision -> blocks.addAll(decision(decision, identity)));
+        return blocks;
+    }
+
+    /** The questions and answers of one decision, and what was concluded. */
+    public static List<Block> decision(ModificationDecision decision, Identity identity) {
+        List<List<String>> rows = new ArrayList<>();
+        for (ModificationDecision.Question question : decision.answered()) {
+            rows.add(List.of(
+                    (rows.size() + 1) + ". " + question.words(),
+                    question.answer().value().orElse("not asked")));
+        }
+        rows.add(List.of(
+                "A substantial modification? "
+                        + decision.follows()
+                                .filter(follows ->
+                                        follows.equals(decision.substantial().characters()))
+                                .map(agrees ->
+                                        "(recomputed from the answers 1 to 4, agrees with the recorded conclusion)")
+                                .orElse("(does not follow from the answers 1 to 4)"),
+                decision.substantial().characters()));
+        return List.of(
+                new Table(
+                        "`" + decision.of().characters() + "`, decided by " + identity.nameOf(decision.by()) + " on "
+                                + decision.on().characters(),
+                        List.of(Column.text("Question", 9), Column.text("Answer", 1)),
+                        rows),
+                new Paragraph("Because: " + decision.because().characters()));
     }
 
     private static Block openPoints(Registers registers, Identity identity) {

@@ -17,6 +17,7 @@ import org.cellfile.subject.identity.Identity;
  * @param bypasses open ones and ended ones
  * @param noSpares where the spare actuators went that are listed nowhere, and who saw it; missing where nobody says so
  * @param openPoints open ones and closed ones
+ * @param decisions whether changes are substantial
  */
 public record Registers(
         List<Change> changes,
@@ -25,7 +26,8 @@ public record Registers(
         Stated<String> noSpares,
         List<ModeKey> modeKeys,
         List<OpenPoint> openPoints,
-        List<Configuration> configurations) {
+        List<Configuration> configurations,
+        List<ModificationDecision> decisions) {
 
     public static Registers read(Section top) {
         return new Registers(
@@ -35,7 +37,8 @@ public record Registers(
                 top.statementIfStated("no-spares"),
                 Section.each(top.listIfStated("mode-keys"), ModeKey::read),
                 Section.each(top.listIfStated("open-points"), OpenPoint::read),
-                Section.each(top.listIfStated("configurations"), Configuration::read));
+                Section.each(top.listIfStated("configurations"), Configuration::read),
+                Section.each(top.listIfStated("decisions"), ModificationDecision::read));
     }
 
     /** The days on which something happened at the cell, with what it was. */
@@ -59,6 +62,8 @@ public record Registers(
         Map<Stated<LocalDate>, String> dates = new LinkedHashMap<>();
         bypasses.forEach(bypass -> dates.put(
                 bypass.ended(), "the end of the bypass `" + bypass.tag().characters() + "`"));
+        decisions.forEach(decision ->
+                dates.put(decision.on(), "the decision `" + decision.tag().characters() + "`"));
         modeKeys.forEach(key -> dates.put(
                 key.received(), "the receipt of the mode key `" + key.number().characters() + "`"));
         openPoints.forEach(point -> {

@@ -1,6 +1,8 @@
 package org.cellfile.subject.verification;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -9,6 +11,7 @@ import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.due.Due;
+import org.cellfile.subject.function.ControlSystem;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.mode.Mode;
@@ -36,6 +39,7 @@ public final class Verification {
 
     private final Records records;
     private final Identity identity;
+    private final ControlSystem.Described controlSystem;
     private final List<Mode> modes;
     private final Registers registers;
     private final List<Tested> things;
@@ -46,10 +50,12 @@ public final class Verification {
             Identity identity,
             List<Safeguard> safeguards,
             List<ComplementaryDevice> devices,
+            ControlSystem.Described controlSystem,
             List<Mode> modes,
             Registers registers) {
         this.records = records;
         this.identity = identity;
+        this.controlSystem = controlSystem;
         this.modes = modes;
         this.registers = registers;
         this.things = Stream.of(
@@ -157,10 +163,42 @@ public final class Verification {
                 .findFirst();
     }
 
-    /** The changes that touch a thing and are later than a result of it. */
+    /** The things that change touches and through which a thing acts; the thing itself, where it is touched. */
+    List<String> through(Change change, String thing) {
+        return change.touches().stream()
+                .map(Stated::characters)
+                .filter(touched ->
+                        touched.equals(thing) || controlSystem.triggers(touched).contains(thing))
+                .toList();
+    }
+
+    /**
+     * The day since which every test of a thing stands passed: that of the oldest of the latest passes. Empty when one of them is
+     * missing, or nothing of it is tested.
+     */
+    public Optional<LocalDate> passedSince(String thing) {
+        List<Optional<LocalDate>> passes = passes(thing);
+        return passes.stream().allMatch(Optional::isPresent)
+                ? passes.stream().flatMap(Optional::stream).min(Comparator.naturalOrder())
+                : Optional.empty();
+    }
+
+    /** The day of the latest pass of any test of a thing. */
+    public Optional<LocalDate> latestPass(String thing) {
+        return passes(thing).stream().flatMap(Optional::stream).max(Comparator.naturalOrder());
+    }
+
+    private List<Optional<LocalDate>> passes(String thing) {
+        return required.stream()
+                .filter(test -> test.tag().equals(thing))
+                .map(test -> test.latestPass().map(Outcome::on))
+                .toList();
+    }
+
+    /** The changes that touch a thing, or something through which it acts, and are later than a result of it. */
     List<Change> changesSince(RequiredTest test, Outcome outcome) {
         return registers.changes().stream()
-                .filter(change -> change.touches(test.tag()))
+                .filter(change -> !through(change, test.tag()).isEmpty())
                 .filter(change ->
                         change.on().value().filter(outcome.on()::isBefore).isPresent())
                 .toList();

@@ -1,0 +1,231 @@
+package org.cellfile.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.function.Function;
+import org.cellfile.dossier.Label;
+
+/** A comparison as text for people. */
+public final class ComparisonText {
+
+    /** More lines of one list than these are counted. */
+    private static final int MOST = 15;
+
+    /** Longer values are cut. */
+    private static final int LONGEST = 48;
+
+    private static final int WIDEST = 56;
+
+    private static final int WIDTH = 100;
+
+    /** Room for the words of a proof. */
+    private static final int PROOF = 24;
+
+    private final StringBuilder text = new StringBuilder();
+    private final Compared compared;
+
+    private ComparisonText(Compared compared) {
+        this.compared = compared;
+    }
+
+    public static String of(Compared compared) {
+        return new ComparisonText(compared).text();
+    }
+
+    private String text() {
+        Label label = compared.newer().label();
+        line(0, label.cellName() + " (" + label.cellId() + ")");
+        state("older", compared.older());
+        state("newer", compared.newer());
+        refused("older", compared.older());
+        refused("newer", compared.newer());
+        text.append('\n');
+        line(0, summary(compared));
+        compared.groups().forEach(this::group);
+        list("Other derived values that differ", compared.otherValues(), ComparisonText::value);
+        list("Sheets to post again", compared.sheets(), ComparisonText::sheet);
+        list("Sign-offs that lapse", compared.lapsed(), ComparisonText::signOff);
+        list(
+                "Not explained by any change recorded since (`changes`, what each touches)",
+                compared.unexplained(),
+                Difference::path);
+        decisions();
+        if (!compared.same()) {
+            text.append('\n');
+            line(
+                    0,
+                    "What a change voids is told by a matrix put together from published instructions of makers; none has all of it.");
+            line(0, "It takes the place neither of the risk assessment nor of whoever answers for the cell.");
+        }
+        return text.toString();
+    }
+
+    private void state(String which, State state) {
+        line(
+                2,
+                which + "  revision " + state.label().revision() + ", as of "
+                        + state.label().asOf() + ", digest "
+                        + state.substance().digest().substring(0, 12) + ", " + state.source());
+    }
+
+    private void refused(String which, State state) {
+        state.refused()
+                .ifPresent(count -> line(
+                        2,
+                        "the " + which + " state would be refused by this version (" + count
+                                + "); it is compared all the same"));
+    }
+
+    /** What differs, counted. */
+    public static String summary(Compared compared) {
+        if (compared.same()) {
+            return "nothing stated and nothing derived differs";
+        }
+        long machine = count(compared, true);
+        long others = count(compared, false);
+        long open = compared.open();
+        return machine + (machine == 1 ? " difference" : " differences") + " of the machine, " + others
+                + " of records and papers, " + compared.values().size() + " derived; "
+                + (open == 0
+                        ? "nothing of what the matrix asks is open"
+                        : open + (open == 1 ? " thing" : " things") + " of what the matrix asks "
+                                + (open == 1 ? "is" : "are") + " open");
+    }
+
+    private static long count(Compared compared, boolean ofTheMachine) {
+        return compared.groups().stream()
+                .filter(group -> group.ofTheMachine() == ofTheMachine)
+                .flatMap(group -> group.differences().stream())
+                .distinct()
+                .count();
+    }
+
+    private void group(Group group) {
+        text.append('\n');
+        line(0, group.title());
+        int width = width(group.differences(), Difference::path);
+        each(
+                2,
+                group.differences(),
+                one -> padded(one.path(), width) + "  " + cut(one.before()) + " → " + cut(one.after()) + "  ("
+                        + places(one) + ")" + explained(one));
+        if (group.consequences().isEmpty()) {
+            each(4, group.values(), ComparisonText::value);
+            return;
+        }
+        for (Consequence consequence : group.consequences()) {
+            line(4, padded(consequence.proof().words(), PROOF) + consequence.asks());
+            if (consequence.items().isEmpty()) {
+                line(6, "nothing recorded here belongs to it");
+            } else if (consequence.proof() == Proof.DISTANCE) {
+                each(6, consequence.items(), item -> (item.about() + "  " + item.words()).strip());
+            } else {
+                alike(consequence.items());
+            }
+        }
+    }
+
+    /** Things of which the same is to be said stand together. */
+    private void alike(List<Consequence.Item> items) {
+        Map<String, List<String>> said = new LinkedHashMap<>();
+        items.forEach(item ->
+                said.computeIfAbsent(item.words(), any -> new ArrayList<>()).add(item.about()));
+        said.forEach((words, about) -> {
+            StringBuilder list = new StringBuilder(words);
+            String mark = ": ";
+            for (String one : about) {
+                if (!one.isEmpty()) {
+                    if (list.length() - list.lastIndexOf("\n") + one.length() > WIDTH) {
+                        list.append(mark.stripTrailing()).append("\n").append(" ".repeat(8));
+                        mark = "";
+                    }
+                    list.append(mark).append(one);
+                    mark = ", ";
+                }
+            }
+            line(6, list.toString());
+        });
+    }
+
+    private String explained(Difference difference) {
+        List<String> by = compared.explanations().getOrDefault(difference, List.of());
+        return by.isEmpty() ? "" : "  [" + String.join(", ", by) + "]";
+    }
+
+    private static String places(Difference difference) {
+        if (difference.added()) {
+            return difference.afterAt();
+        }
+        return difference.removed() || difference.beforeAt().equals(difference.afterAt())
+                ? difference.beforeAt()
+                : difference.beforeAt() + " → " + difference.afterAt();
+    }
+
+    private static String value(ValueChange value) {
+        return value.tag() + "  " + (value.older().isEmpty() ? "new" : value.older()) + " → "
+                + (value.newer().isEmpty() ? "not derived any more" : value.newer());
+    }
+
+    private static String sheet(SheetChange sheet) {
+        return sheet.id() + " at " + sheet.place() + ": " + String.join("; ", sheet.parts());
+    }
+
+    private static String signOff(LapsedSignOff one) {
+        return one.words() + ", " + one.by() + ", " + one.on() + ", of "
+                + (one.chapters().size() == 1 && one.chapters().get(0).equals(one.covers())
+                        ? "`" + one.covers() + "`"
+                        : "`" + one.covers() + "` (changed: " + String.join(", ", one.chapters()) + ")")
+                + one.again().map(day -> "; signed again on " + day).orElse("; open");
+    }
+
+    private void decisions() {
+        list(
+                "Is it a substantial modification? Decided so far",
+                compared.decisions(),
+                decision -> decision.of().characters() + ": "
+                        + decision.substantial().characters() + ", "
+                        + compared.newer().cell().identity().nameOf(decision.by()) + ", "
+                        + decision.on().characters());
+    }
+
+    private <T> void list(String title, List<T> items, Function<T, String> words) {
+        if (!items.isEmpty()) {
+            text.append('\n');
+            line(0, title);
+            each(2, items, words);
+        }
+    }
+
+    private <T> void each(int indent, List<T> items, Function<T, String> words) {
+        int shown = items.size() > MOST + 1 ? MOST : items.size();
+        items.stream().limit(shown).forEach(item -> line(indent, words.apply(item)));
+        if (shown < items.size()) {
+            line(indent, "and " + (items.size() - shown) + " more (all of them with --json)");
+        }
+    }
+
+    private static <T> int width(List<T> items, Function<T, String> column) {
+        return items.stream()
+                .map(column)
+                .mapToInt(String::length)
+                .filter(length -> length <= WIDEST)
+                .max()
+                .orElse(0);
+    }
+
+    private static String padded(String words, int width) {
+        return words + " ".repeat(Math.max(0, width - words.length()));
+    }
+
+    /** Enough of a value to know it by. */
+    static String cut(String value) {
+        String plain = value.replaceAll("[\\p{Cc}\\p{Cf}]", "·");
+        return plain.length() <= LONGEST ? plain : plain.substring(0, LONGEST) + "…";
+    }
+
+    private void line(int indent, String words) {
+        text.append(" ".repeat(indent).concat(words).stripTrailing()).append('\n');
+    }
+}

@@ -1,0 +1,99 @@
+package org.cellfile.compare;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.trace.Case;
+import org.cellfile.trace.Derived;
+import org.cellfile.trace.Given;
+import org.cellfile.trace.Term;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * A derived value that is another one in two states.
+ *
+ * @param tag thing and name
+ * @param words what it is
+ * @param older as printed; empty when there was none
+ * @param newer as printed; empty when there is none
+ * @param byOtherRules true when it rests on other fixed values, tables or clauses than before
+ */
+public record ValueChange(String tag, String words, String older, String newer, boolean byOtherRules) {
+
+    private static final String NONE = "";
+
+    /** All that differ, by tag. */
+    static List<ValueChange> between(State older, State newer) {
+        Map<String, Derived> before = older.cell().derived();
+        Map<String, Derived> after = newer.cell().derived();
+        Set<String> tags = new TreeSet<>(before.keySet());
+        tags.addAll(after.keySet());
+        List<ValueChange> changes = new ArrayList<>();
+        for (String tag : tags) {
+            Derived was = before.get(tag);
+            Derived is = after.get(tag);
+            String from = was == null ? NONE : shown(was);
+            String to = is == null ? NONE : shown(is);
+            if (!from.equals(to)) {
+                Derived any = is == null ? was : is;
+                changes.add(new ValueChange(
+                        tag,
+                        any == null ? "" : any.words(),
+                        from,
+                        to,
+                        !rules(was).equals(rules(is))));
+            }
+        }
+        return changes;
+    }
+
+    private static Set<String> rules(@Nullable Derived derived) {
+        Set<String> rules = new TreeSet<>();
+        if (derived != null) {
+            rules.add(derived.clause());
+            derived.references().forEach(reference -> rules.add(reference.id()));
+        }
+        return rules;
+    }
+
+    private static String shown(Derived derived) {
+        return derived.rounded().map(Quantity::toString).orElse("not computed");
+    }
+
+    /** The derived values of a state that rest on something stated at one of these places. */
+    static Set<String> resting(State state, Set<String> places) {
+        Map<Derived, Boolean> known = new HashMap<>();
+        Set<String> resting = new TreeSet<>();
+        state.cell().derived().values().forEach(derived -> {
+            if (rests(derived, places, known)) {
+                resting.add(derived.tag());
+            }
+        });
+        return resting;
+    }
+
+    private static boolean rests(Term term, Set<String> places, Map<Derived, Boolean> known) {
+        if (term instanceof Given given) {
+            return places.contains(given.stated().where().position());
+        }
+        if (term instanceof Derived derived) {
+            Boolean before = known.get(derived);
+            if (before == null) {
+                before = rests(derived.expression(), places, known);
+                known.put(derived, before);
+            }
+            return before;
+        }
+        if (term instanceof Case branches
+                && branches.branches().stream()
+                        .anyMatch(branch -> rests(branch.condition().left(), places, known)
+                                || rests(branch.condition().right(), places, known))) {
+            return true;
+        }
+        return term.operands().stream().anyMatch(operand -> rests(operand, places, known));
+    }
+}
