@@ -124,7 +124,7 @@ public record Cell(
         Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
         SignOffs signOffs = SignOffs.read(top);
-        Copies copies = Copies.read(top);
+        Copies copies = Copies.read(top, Substances.chapters());
         if (top.without("hazards")) {
             findings.add(noHazard(identity));
         }
