@@ -69,9 +69,9 @@ final class CopyNotes {
         Map<String, String> carried = cell.copies().carried();
         return List.of(
                 new Paragraph(
-                        "These files are a copy from which the internal parts were taken, and all comments. Every value of a kind"
-                                + " listed here is replaced by the same words, in the files and on the pages. What was recomputed"
-                                + " was recomputed from the full description, which the plant keeps and can show."),
+                        "These files are a copy from which the internal parts and all comments were taken. The same words"
+                                + " stand in the place of each value of a kind listed here, in the files and on the pages. Nothing is"
+                                + " computed from what was left out. The plant keeps the full description."),
                 new Table(
                         "What was left out",
                         List.of(
@@ -109,7 +109,7 @@ final class CopyNotes {
     private static String titles(List<Chapter> all, Cell cell) {
         return cell.copies().carried().keySet().stream()
                 .map(chapter -> title(chapter, all))
-                .collect(Collectors.joining("; "));
+                .collect(Collectors.joining("\", \"", "\"", "\""));
     }
 
     private static String title(String id, List<Chapter> all) {

@@ -25,7 +25,7 @@ public final class BarCopy implements Check {
     @Override
     public List<Finding> check(Cell cell, Optional<LocalDate> today) {
         List<Finding> findings = new ArrayList<>();
-        if (!cell.copies().isCopy()) {
+        if (!cell.copies().isCopy() || !cell.copies().withoutInternalParts()) {
             return findings;
         }
         findings.add(

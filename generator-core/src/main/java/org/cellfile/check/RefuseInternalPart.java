@@ -17,7 +17,6 @@ import org.cellfile.dossier.Statement;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
-import org.cellfile.finding.Severity;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.read.CsvFile;
 import org.cellfile.source.Stated;
@@ -124,7 +123,7 @@ public final class RefuseInternalPart implements Check {
     /**
      * What a copy comes to.
      *
-     * @param findings what refuses or bars release, by what it is about and where
+     * @param findings what was found, by what it is about and where
      * @param values derived, by tag
      */
     private record Outcome(Map<String, Finding> findings, Map<String, String> values, String digest) {
@@ -144,17 +143,16 @@ public final class RefuseInternalPart implements Check {
                                                 .map(Quantity::toString)
                                                 .orElse("")));
             });
-            Map<String, Finding> barring = new TreeMap<>();
+            Map<String, Finding> found = new TreeMap<>();
             findings.sorted().stream()
-                    .filter(finding -> finding.severity() != Severity.WARNS)
                     .filter(finding -> !finding.id().equals(BarCopy.ID))
-                    .forEach(finding -> barring.put(
+                    .forEach(finding -> found.put(
                             finding.where().file().path() + ":"
                                     + finding.where().line() + " "
                                     + finding.id().words() + " " + finding.about(),
                             finding));
             return new Outcome(
-                    barring, values, copy.map(cell -> cell.substance().digest()).orElse(""));
+                    found, values, copy.map(cell -> cell.substance().digest()).orElse(""));
         }
 
         /** How it differs from a copy that holds more, in words. */

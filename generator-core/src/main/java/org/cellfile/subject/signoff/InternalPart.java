@@ -46,8 +46,11 @@ public record InternalPart(String path, String what) {
         return NAMES.holds(statement);
     }
 
-    /** True when a value is one of these. */
+    /** True when a value is one of these; an empty list is none. */
     public boolean holds(Statement statement) {
+        if (statement.value().equals("[]")) {
+            return false;
+        }
         Pattern steps = Pattern.compile(Stream.of(path.split("/", -1))
                 .map(step -> step.equals("*") ? "[^/]+" : Pattern.quote(step))
                 .collect(Collectors.joining("/")));
