@@ -9,6 +9,7 @@ import java.util.SortedMap;
 import java.util.function.Function;
 import org.cellfile.cell.Cell;
 import org.cellfile.cell.Composition;
+import org.cellfile.cell.OutsideCopy;
 import org.cellfile.check.Checks;
 import org.cellfile.dossier.Canonical;
 import org.cellfile.finding.Finding;
@@ -19,6 +20,7 @@ import org.cellfile.render.Renderer;
 import org.cellfile.render.Rendering;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.World;
+import org.cellfile.subject.signoff.InternalPart;
 import org.cellfile.verdict.Decision;
 import org.cellfile.verdict.Printable;
 import org.cellfile.verdict.Verdict;
@@ -99,8 +101,9 @@ public final class Generator {
 
     private Generated print(Checked checked) {
         if (checked.verdict() instanceof Printable printable && checked.cell().isPresent()) {
+            Printed printed = printed(checked.cell().get(), printable);
             Rendering rendering =
-                    new Renderer().render(printable, attachments(checked.cell().get(), printable));
+                    new Renderer().render(printed.printable(), attachments(printed.cell(), printed.printable()));
             if (rendering instanceof Rendering.Pages pages) {
                 return new Generated(checked.cell(), printable, Optional.of(pages.files()));
             }
@@ -112,6 +115,23 @@ public final class Generator {
             return new Generated(checked.cell(), Decision.refuse(found), Optional.empty());
         }
         return new Generated(checked.cell(), checked.verdict(), Optional.empty());
+    }
+
+    /** What is printed and embedded: the cell as described, or a copy without its internal parts. */
+    private record Printed(Cell cell, Printable printable) {}
+
+    /** A description that is such a copy already is printed as it is. */
+    private static Printed printed(Cell cell, Printable printable) {
+        if (!cell.copies().withoutInternalParts() || cell.copies().isCopy()) {
+            return new Printed(cell, printable);
+        }
+        Findings findings = new Findings();
+        Cell copy = Cell.read(OutsideCopy.world(cell, InternalPart.of(cell.copies())), findings)
+                .orElseThrow();
+        findings.addAll(copy.findings());
+        findings.addAll(Checks.run(copy, Optional.empty()));
+        return new Printed(
+                copy, Decision.copy(printable, findings.sorted(), copy.deviations(), () -> Composition.compose(copy)));
     }
 
     /** What can be told of a cell without the day of the run. */

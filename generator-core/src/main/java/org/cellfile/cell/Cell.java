@@ -126,7 +126,7 @@ public record Cell(
         Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
         SignOffs signOffs = SignOffs.read(top);
-        Copies copies = Copies.read(top);
+        Copies copies = Copies.read(top, Substances.chapters());
         Optional<Ledger> ledger = Ledger.read(top);
         if (top.without("hazards")) {
             findings.add(noHazard(identity));

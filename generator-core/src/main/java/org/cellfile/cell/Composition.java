@@ -192,7 +192,7 @@ public final class Composition {
         chapters.add(signatures());
         chapters.add(IdentityChapter.revisions(identity));
         chapters.add(sources(cell));
-        return chapters;
+        return CopyNotes.in(chapters, cell);
     }
 
     /** Safeguards and complementary devices with their names, in the order they are described. */

@@ -11,8 +11,13 @@ sealed interface Node {
     /** What it is, for messages. */
     String sort();
 
-    /** Characters as written, whether quoted or not. */
-    record Scalar(String text, Span where) implements Node {
+    /**
+     * Characters as written, whether quoted or not.
+     *
+     * @param from where it begins in the file with its quotes, in code points from 0
+     * @param to where the file goes on after it; of a text in a block of its own that is the line after it
+     */
+    record Scalar(String text, Span where, int from, int to) implements Node {
         @Override
         public String sort() {
             return "a single value";

@@ -262,6 +262,11 @@ public final class Reading {
         });
     }
 
+    /** True when the files are a copy of a description from which something was left out. */
+    boolean isCopy() {
+        return top.containsKey(Redaction.KEY);
+    }
+
     Findings findings() {
         return findings;
     }

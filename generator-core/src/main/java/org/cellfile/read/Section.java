@@ -463,8 +463,11 @@ public final class Section {
         return references;
     }
 
+    /** Whom or what it meant is not told where the reference was left out of a copy, and then it leads nowhere. */
     private Stated<String> refer(Stated<String> reference, List<String> sorts) {
-        reading.tags().refer(sorts, reference);
+        if (!reading.isCopy() || !reference.characters().equals(Redaction.MARK)) {
+            reading.tags().refer(sorts, reference);
+        }
         return reference;
     }
 

@@ -15,11 +15,18 @@ final class Statements {
     private static final List<String> LABELS =
             List.of("tag", "value", "edition", "revision", "number", "certificate", "of", "person", "name", "on");
 
-    private final List<Statement> found = new ArrayList<>();
+    private final List<Found> found = new ArrayList<>();
 
     private Statements() {}
 
+    /** A statement with the single values it is made of, of which only a list has several. */
+    record Found(Statement statement, List<Node.Scalar> values) {}
+
     static List<Statement> of(Collection<Node.Pair> pairs) {
+        return found(pairs).stream().map(Found::statement).toList();
+    }
+
+    static List<Found> found(Collection<Node.Pair> pairs) {
         Statements statements = new Statements();
         pairs.forEach(pair -> statements.add(Statement.step(pair.key().text()), pair.value()));
         return List.copyOf(statements.found);
@@ -27,7 +34,7 @@ final class Statements {
 
     private void add(String path, Node node) {
         if (node instanceof Node.Scalar scalar) {
-            found.add(Statement.of(path, text(scalar), node.where().position()));
+            found.add(new Found(Statement.of(path, text(scalar), node.where().position()), List.of(scalar)));
         } else if (node instanceof Node.Mapping mapping) {
             mapping.pairs()
                     .forEach(pair -> add(path + "/" + Statement.step(pair.key().text()), pair.value()));
@@ -39,12 +46,10 @@ final class Statements {
     /** A list of single values is one statement; of a list of anything else each item is stated by itself. */
     private void items(String path, Node.Sequence sequence) {
         if (sequence.items().stream().allMatch(Node.Scalar.class::isInstance)) {
-            found.add(Statement.of(
-                    path,
-                    sequence.items().stream()
-                            .map(item -> text((Node.Scalar) item))
-                            .toList(),
-                    sequence.where().position()));
+            List<Node.Scalar> values =
+                    sequence.items().stream().map(Node.Scalar.class::cast).toList();
+            List<String> texts = values.stream().map(Statements::text).toList();
+            found.add(new Found(Statement.of(path, texts, sequence.where().position()), values));
             return;
         }
         Map<String, Integer> labelled = new HashMap<>();

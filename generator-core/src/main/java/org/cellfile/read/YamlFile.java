@@ -182,7 +182,11 @@ final class YamlFile {
             } else {
                 // YAML writes "nothing" in several ways; here each of them is a value that is missing.
                 boolean nothing = scalar.isPlain() && scalar.getValue().matches("~|null|Null|NULL");
-                add(new Node.Scalar(nothing ? "" : scalar.getValue(), span(event)));
+                add(new Node.Scalar(
+                        nothing ? "" : scalar.getValue(),
+                        span(event),
+                        event.getStartMark().getIndex(),
+                        event.getEndMark().getIndex()));
             }
         } else if (event instanceof CollectionStartEvent start) {
             begin(start);

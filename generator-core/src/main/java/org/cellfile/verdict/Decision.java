@@ -1,7 +1,11 @@
 package org.cellfile.verdict;
 
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.cellfile.dossier.Dossier;
@@ -10,6 +14,9 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.finding.Severity;
+import org.cellfile.read.Redaction;
+import org.cellfile.source.SourceFile;
+import org.cellfile.source.Span;
 
 /** Turns findings into a verdict. Nothing else in the program does. */
 public final class Decision {
@@ -67,6 +74,48 @@ public final class Decision {
         return new Refused(
                 findings.sorted(),
                 "the release was refused, and nothing was written; a draft can be printed by not asking for a release");
+    }
+
+    /**
+     * What is printed of a copy from which parts were left out: judged as the full description was, told in the words of the copy.
+     * What only the full description shows is told without its words.
+     *
+     * @param found everything found in the copy
+     */
+    public static Printable copy(
+            Printable full, List<Finding> found, List<Deviation> deviations, Supplier<Dossier> dossier) {
+        if (!(decide(found, deviations, dossier) instanceof Printable copy)) {
+            throw new IllegalStateException("a copy was refused of what was not: " + found);
+        }
+        Map<List<Object>, Deque<Finding>> told = new HashMap<>();
+        copy.findings()
+                .forEach(finding -> told.computeIfAbsent(matter(finding), any -> new ArrayDeque<>())
+                        .add(finding));
+        List<Finding> findings = new ArrayList<>();
+        for (Finding finding : full.findings()) {
+            Deque<Finding> same = told.getOrDefault(matter(finding), new ArrayDeque<>());
+            findings.add(same.isEmpty() ? untold(finding) : same.remove());
+        }
+        return new Printable(copy::dossier, List.copyOf(findings), !full.draft());
+    }
+
+    /** By which a finding is known again; the columns of a copy may be others. */
+    private static List<Object> matter(Finding finding) {
+        Span where = finding.where();
+        return List.of(
+                finding.id(), finding.severity(), finding.about(), where.file().path(), where.line());
+    }
+
+    private static Finding untold(Finding finding) {
+        Span where = finding.where();
+        return new Finding(
+                finding.id(),
+                finding.severity(),
+                finding.about(),
+                new Span(SourceFile.unread(where.file().path()), where.line(), 1, 0),
+                "what bars release here is " + Redaction.MARK,
+                List.of(),
+                "ask the plant, which keeps the full file");
     }
 
     /** Refuses, because of findings for which there is nothing to print: unreadable files, or pages that cannot be laid out. */
