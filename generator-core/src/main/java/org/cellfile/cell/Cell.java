@@ -123,7 +123,7 @@ public record Cell(
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
-        SignOffs signOffs = SignOffs.read(top);
+        SignOffs signOffs = SignOffs.read(top, sources.files());
         Copies copies = Copies.read(top);
         if (top.without("hazards")) {
             findings.add(noHazard(identity));
