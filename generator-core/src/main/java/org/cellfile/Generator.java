@@ -158,7 +158,7 @@ public final class Generator {
         for (SourceFile file : cell.sources()) {
             attachments.add(new Attachment(
                     file.path(),
-                    file.path().endsWith(".csv") ? "text/csv" : "application/yaml",
+                    mediaType(file.path()),
                     file.text().getBytes(StandardCharsets.UTF_8),
                     "part of the description of the cell",
                     Relationship.SOURCE));
@@ -170,5 +170,12 @@ public final class Generator {
                 "everything printed, for machines",
                 Relationship.DATA));
         return attachments;
+    }
+
+    private static String mediaType(String path) {
+        if (path.endsWith(".csv")) {
+            return "text/csv";
+        }
+        return path.endsWith(".txt") ? "text/plain" : "application/yaml";
     }
 }

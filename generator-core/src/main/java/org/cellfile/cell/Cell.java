@@ -125,7 +125,7 @@ public record Cell(
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
         AutomaticOperation sheet = AutomaticOperation.read(top);
-        SignOffs signOffs = SignOffs.read(top);
+        SignOffs signOffs = SignOffs.read(top, sources.files());
         Copies copies = Copies.read(top, Substances.chapters());
         Optional<Ledger> ledger = Ledger.read(top);
         if (top.without("hazards")) {

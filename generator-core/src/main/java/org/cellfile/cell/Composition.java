@@ -15,7 +15,6 @@ import org.cellfile.dossier.Block.Box;
 import org.cellfile.dossier.Block.Column;
 import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Points;
-import org.cellfile.dossier.Block.SignatureLine;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Block.Tone;
 import org.cellfile.dossier.Chapter;
@@ -54,6 +53,7 @@ import org.cellfile.subject.safeguard.MarginsChapter;
 import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
+import org.cellfile.subject.signoff.SigningChapter;
 import org.cellfile.subject.stopping.StoppingChapter;
 import org.cellfile.subject.verification.Tested;
 import org.cellfile.subject.verification.VerificationChapter;
@@ -189,7 +189,7 @@ public final class Composition {
         chapters.add(register(cell));
         chapters.add(notCovered());
         chapters.add(cautions());
-        chapters.add(signatures());
+        chapters.add(SigningChapter.chapter(cell.signing(), titles(chapters)));
         chapters.add(IdentityChapter.revisions(identity));
         chapters.add(sources(cell));
         return CopyNotes.in(chapters, cell);
@@ -380,15 +380,12 @@ public final class Composition {
                                         + " licensed or competent persons stays with them.")));
     }
 
-    private static Chapter signatures() {
-        List<Block> blocks = new ArrayList<>();
-        blocks.add(
-                new Paragraph("By signing, a person answers for what the words say, for this revision and no other."));
-        blocks.add(new SignatureLine("Measured and recorded", "who measured the stops and the distances"));
-        blocks.add(new SignatureLine("Checked", "somebody other than who measured"));
-        blocks.add(new SignatureLine("Handed over", "the integrator"));
-        blocks.add(new SignatureLine("Released for use", "the plant"));
-        return new Chapter("signatures", "Signatures", blocks);
+    private static Map<String, String> titles(List<Chapter> chapters) {
+        Map<String, String> titles = new LinkedHashMap<>();
+        chapters.forEach(chapter -> titles.put(chapter.id(), chapter.title()));
+        titles.put("sheets", "Posted sheets");
+        titles.put("revisions", "Revisions");
+        return titles;
     }
 
     private static Chapter sources(Cell cell) {

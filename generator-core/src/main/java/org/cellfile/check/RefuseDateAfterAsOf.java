@@ -32,10 +32,16 @@ public final class RefuseDateAfterAsOf implements Check {
                                 date.where(),
                                 what + " is dated " + date.characters() + ", after the day this description speaks of, "
                                         + last + " (" + asOf.where().position() + ")",
-                                "correct the date, or move `as-of` forward and look at everything again"));
+                                help(cell, date)));
                     }
                 }));
         return findings;
+    }
+
+    private static String help(Cell cell, Stated<LocalDate> date) {
+        return cell.signOffs().signed().stream().anyMatch(one -> one.on().equals(date))
+                ? "correct the date, or move `as-of` to the day of signing, which voids no sign-off, and look at what falls due"
+                : "correct the date, or move `as-of` forward and look at everything again";
     }
 
     private static Map<Stated<LocalDate>, String> dates(Cell cell) {
@@ -75,6 +81,12 @@ public final class RefuseDateAfterAsOf implements Check {
                         .ifPresent(maker ->
                                 dates.put(maker.installed(), "the installation of `" + subsystem.tag() + "`")));
         cell.stops().forEach(stop -> dates.put(stop.test().on(), "the stop test `" + stop.tag() + "`"));
+        cell.signOffs()
+                .signed()
+                .forEach(one -> dates.put(
+                        one.on(),
+                        "the sign-off `" + one.words().characters() + "` by `"
+                                + one.by().characters() + "`"));
         for (Round round : cell.verification().rounds()) {
             String tag = "`" + round.tag().characters() + "`";
             dates.put(round.on(), "the round of tests " + tag);

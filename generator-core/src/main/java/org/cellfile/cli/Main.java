@@ -17,6 +17,7 @@ import picocli.CommandLine.Spec;
         subcommands = {
             CheckVerb.class,
             DeriveVerb.class,
+            SignVerb.class,
             GenerateVerb.class,
             CompareVerb.class,
             EditionsVerb.class,
@@ -74,7 +75,7 @@ public final class Main implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "say what to do: check, derive, generate, compare, editions or explain");
+                    spec.commandLine(), "say what to do: check, derive, sign, generate, compare, editions or explain");
         }
     }
 

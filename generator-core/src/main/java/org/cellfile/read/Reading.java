@@ -47,6 +47,9 @@ public final class Reading {
     /** Far above any real cell (the largest seen is under 200 kB); below what could exhaust the machine. */
     private static final long LARGEST = 4L << 20;
 
+    /** The folder with texts of what was signed. */
+    public static final String SIGNED = "signed/";
+
     private final Findings findings;
     private final Tags tags;
     private final Map<String, World.Entry> entries = new TreeMap<>();
@@ -94,7 +97,7 @@ public final class Reading {
         }
     }
 
-    /** Reads every YAML file of the folder; CSV files are read when a key names them. */
+    /** Reads every YAML file of the folder and every text of what was signed; CSV files are read when a key names them. */
     public static Sources read(World world, Findings findings) {
         Reading reading = new Reading(findings);
         for (World.Entry entry : world.entries()) {
@@ -103,6 +106,8 @@ public final class Reading {
                 reading.file(entry);
             } else if (entry.path().endsWith(".yaml") || entry.path().endsWith(".yml")) {
                 reading.file(entry).ifPresent(reading::merge);
+            } else if (isSignedText(entry.path())) {
+                reading.file(entry);
             } else if (entry.path().endsWith(".csv")) {
                 reading.file(entry).ifPresent(file -> reading.tables.put(file.path(), file));
             }
@@ -121,6 +126,11 @@ public final class Reading {
                 new Section("the cell's files", first.whole(), reading.top.values(), reading),
                 reading.complete ? reading.sources : List.of(),
                 reading);
+    }
+
+    /** True when a file of that path is a text of what was signed. */
+    public static boolean isSignedText(String path) {
+        return path.startsWith(SIGNED) && path.endsWith(".txt");
     }
 
     private void merge(SourceFile file) {

@@ -9,19 +9,38 @@ import java.time.Instant;
 import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.stream.Stream;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
 import org.cellfile.JudgingDay;
+import org.cellfile.cell.Cell;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingText;
+import org.cellfile.subject.signoff.Ed25519;
+import org.cellfile.subject.signoff.KeyFile;
+import org.cellfile.subject.signoff.SignOff;
+import org.cellfile.subject.signoff.SigningMessage;
+import org.cellfile.verdict.Decision;
+import org.cellfile.verdict.Printable;
 import org.cellfile.verdict.Verdict;
 
-/** The small cell in which everything holds, and what is laid over it. All figures are constructed. */
+/**
+ * The small cell in which everything holds, and what is laid over it. All figures are constructed.
+ *
+ * <p>As it lies there nobody signed it, since each case changes it and would void every sign-off; what is found about sign-offs is
+ * left out of {@link #check}, so that each case tells its own matter only. Cases about sign-offs are laid over the signed cell, and
+ * all that is found counts: see {@link #signed} and {@link #checkSigned}.
+ */
 final class BaseCell {
 
     /** The module is the working folder of its tests. */
     static final Path REFUSALS = Path.of("src", "test", "resources", "refusals");
+
+    private static final Path SIGNED = REFUSALS.resolveSibling("signed");
+    static final Path KEYS = REFUSALS.resolveSibling("keys");
+    private static final String NOUGHTS = "0".repeat(64);
+    private static final String MADE_HERE = "signature: MADE-HERE";
 
     static final String EXPECTED = "expected.txt";
     private static final String REMOVE = "remove.txt";
@@ -83,6 +102,54 @@ final class BaseCell {
         }
     }
 
+    /** True when a case is about signing. */
+    static boolean isAboutSigning(String id) {
+        return id.startsWith("sign-off.") || id.startsWith("key.");
+    }
+
+    /**
+     * The base cell with people who sign, their keys and their sign-offs, and the files of a case over it: digests and signatures
+     * are put in last, so that they are those of the cell as the case has it.
+     */
+    static Path signed(Path files, Path folder) throws IOException {
+        copyTo(folder);
+        copy(SIGNED, folder);
+        if (Files.exists(files)) {
+            copy(files, folder);
+        }
+        Path list = folder.resolve("sign-offs.yaml");
+        String text = Files.readString(list);
+        for (boolean signing : new boolean[] {false, true}) { // what is signed holds the digest
+            Cell cell = checked(folder).cell().orElseThrow();
+            for (SignOff one : cell.signOffs().signed()) {
+                if (!signing && one.digest().characters().equals(NOUGHTS)) {
+                    text = text.replaceFirst(
+                            NOUGHTS,
+                            cell.substance().digest(one.covers().characters()).orElse("f".repeat(NOUGHTS.length())));
+                } else if (signing && MADE_HERE.endsWith(" " + one.signature().characters())) {
+                    text = text.replaceFirst(MADE_HERE, "signature: " + Matcher.quoteReplacement(signature(cell, one)));
+                }
+            }
+            Files.writeString(list, text);
+        }
+        return folder;
+    }
+
+    private static String signature(Cell cell, SignOff one) throws IOException {
+        try {
+            return Ed25519.sign(
+                    KeyFile.of(Files.readString(KEYS.resolve(one.key().characters() + ".pem")))
+                            .orElseThrow()
+                            .open(new char[0]),
+                    SigningMessage.of(
+                            cell.identity().facts().id().characters(),
+                            cell.identity().nameOf(one.by()),
+                            one));
+        } catch (KeyFile.Unusable failed) {
+            throw new IOException(failed);
+        }
+    }
+
     /** Replaces text that must be there. */
     static void change(Path folder, String file, String from, String to) throws IOException {
         String text = Files.readString(folder.resolve(file));
@@ -92,19 +159,38 @@ final class BaseCell {
         Files.writeString(folder.resolve(file), text.replace(from, to));
     }
 
+    /** What is found, but for what is found about sign-offs. */
     static Verdict check(Path folder) {
-        return new Generator().check(new FolderWorld(folder, DAY)).verdict();
+        return withoutSignOffs(checkSigned(folder));
+    }
+
+    private static Verdict withoutSignOffs(Verdict all) {
+        return Decision.decide(
+                all.findings().stream()
+                        .filter(finding -> !finding.id().words().startsWith("sign-off."))
+                        .toList(),
+                List.of(), // deviations were taken into account
+                () -> ((Printable) all).dossier());
+    }
+
+    /** All that is found. */
+    static Verdict checkSigned(Path folder) {
+        return checked(folder).verdict();
+    }
+
+    static Generator.Checked checked(Path folder) {
+        return new Generator().check(new FolderWorld(folder, DAY));
     }
 
     /** The same; where a case names a day, it is judged by that. */
     static Verdict check(Path folder, Path files) throws IOException {
         Path judged = files.resolve(JUDGED);
         return Files.exists(judged)
-                ? new Generator()
+                ? withoutSignOffs(new Generator()
                         .check(
                                 new FolderWorld(folder, DAY),
                                 JudgingDay.of(Files.readString(judged).strip()))
-                        .verdict()
+                        .verdict())
                 : check(folder);
     }
 

@@ -2,6 +2,8 @@ package org.cellfile.subject.signoff;
 
 import java.time.LocalDate;
 import java.util.Locale;
+import java.util.stream.Stream;
+import org.cellfile.dossier.Substance;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.read.Section;
@@ -44,6 +46,27 @@ public record SignOff(
                 section.referenceIfStated("key", SigningKey.SORT),
                 section.textIfStated("signature"),
                 section.where());
+    }
+
+    /** True when all that tells what it is worth could be read. */
+    boolean readable() {
+        return Stream.of(covers, digest, words, by, role, on)
+                .allMatch(stated -> stated.value().isPresent());
+    }
+
+    /** True when it says just that. */
+    boolean says(SigningWords due) {
+        return words.value().filter(due::equals).isPresent();
+    }
+
+    /** What it covers, in words. */
+    String covered() {
+        return covered(covers.characters());
+    }
+
+    /** What sign-offs cover, in words. */
+    static String covered(String covers) {
+        return covers.equals(Substance.WHOLE) ? "the whole file" : "the chapter `" + covers + "`";
     }
 
     private static Stated<String> digest(Section section) {

@@ -31,4 +31,10 @@ public record SigningKey(
                 from,
                 section.inOrder("from", from, "withdrawn", section.dateIfStated("withdrawn")));
     }
+
+    /** True when it counts on that day. Open where something could not be read. */
+    public boolean countsOn(LocalDate day) {
+        return from.value().filter(day::isBefore).isEmpty()
+                && withdrawn.value().filter(end -> !day.isBefore(end)).isEmpty();
+    }
 }

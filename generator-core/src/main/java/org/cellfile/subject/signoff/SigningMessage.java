@@ -14,16 +14,29 @@ public final class SigningMessage {
      * @param signer the person's name, not the tag
      */
     public static byte[] of(String cellId, String signer, SignOff signOff) {
+        return of(
+                cellId,
+                signOff.covers().characters(),
+                signOff.digest().value().orElse(""),
+                signOff.words().characters(),
+                signer,
+                signOff.role().characters(),
+                signOff.on().characters());
+    }
+
+    /** The same of a sign-off that stands nowhere yet. */
+    public static byte[] of(
+            String cellId, String covers, String digest, String words, String signer, String role, String on) {
         return String.join(
                         "\n",
                         "sign-off 1",
                         "cell: " + cellId,
-                        "covers: " + signOff.covers().characters(),
-                        "digest: " + signOff.digest().value().orElse(""),
-                        "words: " + signOff.words().characters(),
+                        "covers: " + covers,
+                        "digest: " + digest,
+                        "words: " + words,
                         "by: " + signer,
-                        "role: " + signOff.role().characters(),
-                        "on: " + signOff.on().characters(),
+                        "role: " + role,
+                        "on: " + on,
                         "")
                 .getBytes(StandardCharsets.UTF_8);
     }

@@ -23,6 +23,18 @@ public enum SigningWords {
         this.words = words;
     }
 
+    /**
+     * True when these words are said only after others (common practice): nobody checks what was not tested, and the plant releases
+     * last of all. Who approves or takes note may do so at any time.
+     */
+    boolean follows(SigningWords first) {
+        return switch (this) {
+            case CHECKED -> first == TESTED;
+            case RELEASED -> first == TESTED || first == CHECKED || first == APPROVED;
+            case TESTED, APPROVED, NOTED -> false;
+        };
+    }
+
     /** As they are written and printed. */
     public String words() {
         return words;

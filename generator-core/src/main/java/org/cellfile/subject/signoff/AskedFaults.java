@@ -1,0 +1,167 @@
+package org.cellfile.subject.signoff;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
+import org.cellfile.dossier.Substance;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.source.Span;
+import org.cellfile.subject.identity.Identity;
+
+/** Sign-offs that are asked for and not there, or not as asked: each cause once. */
+final class AskedFaults {
+
+    static final FindingId MISSING = new FindingId("sign-off.missing");
+    static final FindingId SUPERSEDED = new FindingId("sign-off.superseded");
+    static final FindingId TOO_EARLY = new FindingId("sign-off.too-early");
+    static final FindingId NOT_PROVEN = new FindingId("sign-off.not-proven");
+    static final FindingId OF_NOTHING = new FindingId("sign-off.asked-of-nothing");
+
+    private final Signing signing;
+    private final Statuses statuses;
+    private final List<Signed> signed;
+    private final List<Finding> findings = new ArrayList<>();
+
+    /** Superseded ones that were not signed anew, those of the same state together. */
+    private final Map<List<String>, List<Signed>> superseded = new LinkedHashMap<>();
+
+    AskedFaults(Signing signing, Statuses statuses, List<Signed> signed) {
+        this.signing = signing;
+        this.statuses = statuses;
+        this.signed = signed;
+    }
+
+    List<Finding> findings() {
+        signing.asked().forEach(this::look);
+        superseded.values().forEach(this::superseded);
+        return findings.stream().distinct().toList();
+    }
+
+    private void look(Asked due) {
+        if (signing.substance().digest(due.covers()).isEmpty()) {
+            due.where()
+                    .ifPresent(where -> findings.add(Finding.refuses(
+                            OF_NOTHING,
+                            "",
+                            where,
+                            "`" + due.words().words() + "` is asked for the chapter `" + due.covers()
+                                    + "`, and nothing is described that belongs to such a chapter",
+                            "name `" + Substance.WHOLE + "` or one of the chapters `"
+                                    + signing.substance().parts().stream()
+                                            .map(Substance.Part::chapter)
+                                            .collect(Collectors.joining("`, `"))
+                                    + "`")));
+            return;
+        }
+        List<Signed> valid = given(due, SignOffStatus.VALID);
+        if (!valid.isEmpty()) {
+            if (due.proven() && valid.stream().noneMatch(Signed::proven)) {
+                notProven(due, valid.get(valid.size() - 1).signOff());
+            }
+            return;
+        }
+        List<Signed> early = given(due, SignOffStatus.TOO_EARLY);
+        early.forEach(one -> tooEarly(one.signOff()));
+        if (early.isEmpty()) {
+            given(due, SignOffStatus.SUPERSEDED).stream()
+                    .max(Comparator.comparing(one -> one.signOff().on().value().orElseThrow()))
+                    .ifPresentOrElse(this::lapsed, () -> missing(due));
+        }
+    }
+
+    private List<Signed> given(Asked due, SignOffStatus status) {
+        return signed.stream()
+                .filter(one -> one.status() == status && due.metBy(one.signOff()))
+                .toList();
+    }
+
+    private void lapsed(Signed one) {
+        List<Signed> together = superseded.computeIfAbsent(
+                List.of(
+                        one.signOff().covers().characters(),
+                        one.signOff().digest().characters()),
+                any -> new ArrayList<>());
+        if (!together.contains(one)) {
+            together.add(one);
+        }
+    }
+
+    private void superseded(List<Signed> together) {
+        SignOff first = together.get(0).signOff();
+        List<String> because = new ArrayList<>();
+        together.stream()
+                .skip(1)
+                .map(Signed::signOff)
+                .forEach(other -> because.add("so was `" + other.words().characters() + "` by `"
+                        + other.by().characters() + "` (" + other.where().position() + ")"));
+        because.addAll(together.get(0).since());
+        findings.add(Finding.barsRelease(
+                        SUPERSEDED,
+                        "",
+                        first.digest().where(),
+                        "`" + first.words().characters() + "` of " + first.covered() + " by `"
+                                + first.by().characters() + "` on "
+                                + first.on().characters() + " is superseded by a change",
+                        "see what the change touches, have that tested and checked again, and have it signed anew")
+                .because(because));
+    }
+
+    private void tooEarly(SignOff one) {
+        List<String> first = statuses.toBeSignedFirst(one).stream()
+                .map(due -> "`" + due.words().words() + "` of " + SignOff.covered(due.covers())
+                        + statuses.firstDay(due)
+                                .map(LocalDate::toString)
+                                .map(day -> " was signed on " + day)
+                                .orElse(" is not signed as it is now"))
+                .toList();
+        findings.add(Finding.barsRelease(
+                        TOO_EARLY,
+                        "",
+                        one.on().where(),
+                        "`" + one.words().characters() + "` of " + one.covered() + " by `"
+                                + one.by().characters() + "` on " + one.on().characters()
+                                + " came before what has to be signed first",
+                        "have it signed again after that; the same day is in order")
+                .because(first));
+    }
+
+    private void notProven(Asked due, SignOff one) {
+        findings.add(Finding.barsRelease(
+                NOT_PROVEN,
+                "",
+                one.by().where(),
+                "`" + one.words().characters() + "` of " + one.covered() + " by `"
+                        + one.by().characters() + "` is typed, not proven, and a signature is asked for ("
+                        + due.where().map(Span::position).orElse("") + ")",
+                "have it signed with a key (`sign` with `--key-file`)"));
+    }
+
+    private void missing(Asked due) {
+        Identity identity = signing.identity();
+        Supplier<String> who = () -> switch (due.words()) {
+            case TESTED -> "somebody competent for function tests";
+            case CHECKED -> "somebody other than who tested";
+            case RELEASED -> "somebody of " + identity.facts().operator().characters() + " who did not test";
+            case APPROVED, NOTED -> "the person meant";
+        };
+        Optional<String> role = due.role().map(name -> " in the role `" + name + "`");
+        findings.add(Finding.barsRelease(
+                MISSING,
+                "",
+                signing.stated().where().orElse(identity.where()),
+                "nobody signed " + SignOff.covered(due.covers()) + " as `"
+                        + due.words().words() + "`"
+                        + role.orElse("")
+                        + due.where()
+                                .map(where -> ", as is asked for at " + where.position())
+                                .orElse(""),
+                "have " + who.get() + " sign" + role.orElse("") + " (`sign`) when that has been done"));
+    }
+}
