@@ -226,7 +226,7 @@ class OutsideCopyTest {
         append(
                 "cell.yaml",
                 WITHOUT
-                        + "  internal: [\"open-points/*/what\", instruments/*/serial, sheets/automatic-operation/post-at]\n");
+                        + "  internal: [\"open-points/*/what\", people/*/employer, instruments/*/serial, sheets/automatic-operation/post-at]\n");
         Files.writeString(folder.resolve("people.yaml"), """
                 cellfile: 1 # zanzibarite
                 people:

@@ -18,8 +18,8 @@ public record InternalPart(String path, String what) {
 
     /**
      * What is always internal. It would help somebody to get at a key or at the spare actuator of a door, or it tells about a person
-     * more than the name, the roles and since when the person is competent for what, which a reader must see to know who signed.
-     * Which these are is decided here, by no standard.
+     * more than a reader must see: name, roles, for whom the person works (a release is the plant's) and since when the person is
+     * competent for what. Which these are is decided here, by no standard.
      */
     public static final List<InternalPart> ALWAYS = List.of(
             new InternalPart("mode-keys/*/holder", "who holds a mode key"),
@@ -27,7 +27,6 @@ public record InternalPart(String path, String what) {
             new InternalPart("spare-actuators/*/locked-at", "where spare actuators are locked away"),
             new InternalPart("spare-actuators/*/holder", "who answers for spare actuators"),
             new InternalPart("no-spares", "where spare actuators went that are not listed"),
-            new InternalPart("people/*/employer", "who employs a person"),
             new InternalPart("people/*/competence", "what qualifies a person"),
             new InternalPart("competences/*/proof", "what proves a competence"));
 
