@@ -4,9 +4,11 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import org.cellfile.dossier.Substance;
@@ -30,7 +32,14 @@ final class AskedFaults {
     private final List<Finding> findings = new ArrayList<>();
 
     /** Superseded ones that were not signed anew, those of the same state together. */
-    private final Map<List<String>, List<Signed>> superseded = new LinkedHashMap<>();
+    private final Map<List<String>, Lapsed> superseded = new LinkedHashMap<>();
+
+    /**
+     * What one change voided.
+     *
+     * @param tooEarly what is said of sign-offs that come after these
+     */
+    private record Lapsed(Set<Signed> signed, Set<String> tooEarly) {}
 
     AskedFaults(Signing signing, Statuses statuses, List<Signed> signed) {
         this.signing = signing;
@@ -68,11 +77,11 @@ final class AskedFaults {
             return;
         }
         List<Signed> early = given(due, SignOffStatus.TOO_EARLY);
-        early.forEach(one -> tooEarly(one.signOff()));
+        early.stream().map(Signed::signOff).filter(this::overtaken).forEach(one -> tooEarly(due, one));
         if (early.isEmpty()) {
             given(due, SignOffStatus.SUPERSEDED).stream()
                     .max(Comparator.comparing(one -> one.signOff().on().value().orElseThrow()))
-                    .ifPresentOrElse(this::lapsed, () -> missing(due));
+                    .ifPresentOrElse(one -> lapsed(due, one), () -> missing(due));
         }
     }
 
@@ -82,25 +91,45 @@ final class AskedFaults {
                 .toList();
     }
 
-    private void lapsed(Signed one) {
-        List<Signed> together = superseded.computeIfAbsent(
-                List.of(
-                        one.signOff().covers().characters(),
-                        one.signOff().digest().characters()),
-                any -> new ArrayList<>());
-        if (!together.contains(one)) {
-            together.add(one);
-        }
+    /** True when something was signed after it that comes first; where that is not signed at all, it is told there. */
+    private boolean overtaken(SignOff one) {
+        return statuses.toBeSignedFirst(one).stream()
+                .anyMatch(first -> statuses.firstDay(first).isPresent());
     }
 
-    private void superseded(List<Signed> together) {
+    /** Sign-offs that came before something that is not there, each told beside the first such thing. */
+    private List<String> alsoTooEarly(Asked due) {
+        return signed.stream()
+                .filter(one -> one.status() == SignOffStatus.TOO_EARLY)
+                .map(Signed::signOff)
+                .filter(one -> !overtaken(one)
+                        && statuses.toBeSignedFirst(one).get(0).equals(due)
+                        && signing.asked().stream()
+                                .anyMatch(other -> other.metBy(one)
+                                        && given(other, SignOffStatus.VALID).isEmpty()))
+                .map(one -> "`" + one.words().characters() + "` by `" + one.by().characters() + "` ("
+                        + one.words().where().position() + ") comes after it, and has to be signed again then")
+                .toList();
+    }
+
+    private void lapsed(Asked due, Signed one) {
+        Lapsed together = superseded.computeIfAbsent(
+                List.of(one.signOff().covers().characters(), one.signOff().digest().characters()),
+                any -> new Lapsed(new LinkedHashSet<>(), new LinkedHashSet<>()));
+        together.signed().add(one);
+        together.tooEarly().addAll(alsoTooEarly(due));
+    }
+
+    private void superseded(Lapsed lapsed) {
+        List<Signed> together = List.copyOf(lapsed.signed());
         SignOff first = together.get(0).signOff();
         List<String> because = new ArrayList<>();
         together.stream()
                 .skip(1)
                 .map(Signed::signOff)
-                .forEach(other -> because.add("so was `" + other.words().characters() + "` by `"
-                        + other.by().characters() + "` (" + other.where().position() + ")"));
+                .forEach(other -> because.add("so is `" + other.words().characters() + "` by `"
+                        + other.by().characters() + "` (" + other.words().where().position() + ")"));
+        because.addAll(lapsed.tooEarly());
         because.addAll(together.get(0).since());
         findings.add(Finding.barsRelease(
                         SUPERSEDED,
@@ -113,14 +142,15 @@ final class AskedFaults {
                 .because(because));
     }
 
-    private void tooEarly(SignOff one) {
-        List<String> first = statuses.toBeSignedFirst(one).stream()
-                .map(due -> "`" + due.words().words() + "` of " + SignOff.covered(due.covers())
-                        + statuses.firstDay(due)
+    private void tooEarly(Asked due, SignOff one) {
+        List<String> because = new ArrayList<>(statuses.toBeSignedFirst(one).stream()
+                .map(first -> "`" + first.words().words() + "` of " + SignOff.covered(first.covers())
+                        + statuses.firstDay(first)
                                 .map(LocalDate::toString)
                                 .map(day -> " was signed on " + day)
                                 .orElse(" is not signed as it is now"))
-                .toList();
+                .toList());
+        because.addAll(alsoTooEarly(due));
         findings.add(Finding.barsRelease(
                         TOO_EARLY,
                         "",
@@ -129,7 +159,7 @@ final class AskedFaults {
                                 + one.by().characters() + "` on " + one.on().characters()
                                 + " came before what has to be signed first",
                         "have it signed again after that; the same day is in order")
-                .because(first));
+                .because(because));
     }
 
     private void notProven(Asked due, SignOff one) {
@@ -149,7 +179,8 @@ final class AskedFaults {
             case TESTED -> "somebody competent for function tests";
             case CHECKED -> "somebody other than who tested";
             case RELEASED -> "somebody of " + identity.facts().operator().characters() + " who did not test";
-            case APPROVED, NOTED -> "the person meant";
+            case APPROVED -> "whoever is to approve";
+            case NOTED -> "whoever is to take note";
         };
         Optional<String> role = due.role().map(name -> " in the role `" + name + "`");
         findings.add(Finding.barsRelease(
@@ -162,6 +193,7 @@ final class AskedFaults {
                         + due.where()
                                 .map(where -> ", as is asked for at " + where.position())
                                 .orElse(""),
-                "have " + who.get() + " sign" + role.orElse("") + " (`sign`) when that has been done"));
+                "have " + who.get() + " sign" + role.orElse("") + " (`sign`) when that has been done")
+                .because(alsoTooEarly(due)));
     }
 }

@@ -95,7 +95,7 @@ public record Signing(SignOffs stated, Identity identity, Substance substance) {
             findings.add(Finding.warns(
                     REPEATED,
                     "",
-                    one.where(),
+                    one.words().where(),
                     "`" + one.by().characters() + "` signed " + one.covered() + " as `"
                             + one.words().characters() + "` before, and nothing changed since",
                     "take one of the two out"));
