@@ -53,7 +53,9 @@ import org.cellfile.subject.safeguard.MarginsChapter;
 import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
+import org.cellfile.subject.signoff.SignOffStatus;
 import org.cellfile.subject.signoff.SigningChapter;
+import org.cellfile.subject.signoff.SigningWords;
 import org.cellfile.subject.stopping.StoppingChapter;
 import org.cellfile.subject.verification.Tested;
 import org.cellfile.subject.verification.VerificationChapter;
@@ -82,7 +84,21 @@ public final class Composition {
                                 derived.rounded().map(Quantity::toString).orElse(""),
                                 derived.unrounded().map(Quantity::toString).orElse("")))
                         .toList(),
-                signable(cell));
+                signable(cell),
+                releasedBy(cell));
+    }
+
+    /** The latest who did. */
+    private static String releasedBy(Cell cell) {
+        return cell.signing().signed().stream()
+                .filter(one -> one.status() == SignOffStatus.VALID
+                        && one.signOff().covers().characters().equals(Substance.WHOLE)
+                        && one.signOff().words().value().equals(Optional.of(SigningWords.RELEASED)))
+                .reduce((earlier, later) -> later)
+                .map(one -> cell.identity().nameOf(one.signOff().by()) + ", "
+                        + one.signOff().role().characters() + ", on "
+                        + one.signOff().on().characters() + (one.proven() ? "" : " (typed, not proven)"))
+                .orElse("");
     }
 
     /** The pages that are posted at the cell. */

@@ -133,6 +133,7 @@ public final class Renderer {
         Label label = dossier.label();
         List<Finding> findings = new ArrayList<>();
         report("the cover", label, label, findings);
+        report("the cover", List.of(dossier.releasedBy()), label, findings);
         for (Finding missing : printable.missing()) {
             report("the cover", List.of(missing.sentence(), missing.help()), label, findings);
         }

@@ -216,10 +216,18 @@ class DueCalendarTest {
     }
 
     @Test
-    void itSaysWhenItIsADraft() {
-        assertThat(text(read(new ExampleDossier().printable()).getProperties(), "NAME"))
-                .endsWith(", draft");
-        assertThat(text(read(new ExampleDossier().releasable().printable()).getProperties(), "NAME"))
-                .endsWith("revision C");
+    void itSaysWhenItIsADraftAndWhatBarsRelease() {
+        List<Property> draft = read(new ExampleDossier().printable()).getProperties();
+        assertThat(text(draft, "NAME")).endsWith(", draft");
+        assertThat(text(draft, "DESCRIPTION"))
+                .contains(
+                        "This revision is a draft. 9 things bar release: the function test of `door-west` no. 1 was due")
+                .endsWith("and no later result is recorded.");
+        assertThat(text(read(new ExampleDossier().releasable().printable()).getProperties(), "DESCRIPTION"))
+                .endsWith("This revision is a draft. Nothing bars a release, and none was asked for.");
+        List<Property> released =
+                read(new ExampleDossier().released("").printable()).getProperties();
+        assertThat(text(released, "NAME")).endsWith("revision C");
+        assertThat(text(released, "DESCRIPTION")).doesNotContain("draft");
     }
 }

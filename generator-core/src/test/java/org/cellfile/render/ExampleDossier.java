@@ -23,6 +23,7 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.verdict.Decision;
 import org.cellfile.verdict.Printable;
+import org.cellfile.verdict.Verdict;
 
 /** A dossier with every sort of block, made up for the layout alone: none of its figures was computed. All figures are constructed. */
 final class ExampleDossier {
@@ -31,7 +32,9 @@ final class ExampleDossier {
     static final String HOSTILE = "<script>alert(1)</script> &amp; ${label.cellId} <#if true> [=1] #{2} ]]> \"'";
 
     private String page = "A4";
-    private boolean draft = true;
+    private int bars = 9;
+    private boolean released;
+    private String releasedBy = "";
     private final List<Chapter> more = new ArrayList<>();
     private final List<Dossier.Due> due = new ArrayList<>(List.of(
             new Dossier.Due("2025-04-30", "2025-03-31", "tape", "calibrate again: steel tape", "certificate 17")));
@@ -43,9 +46,22 @@ final class ExampleDossier {
         return this;
     }
 
+    /** Nothing bars release, and none was asked for. */
     ExampleDossier releasable() {
-        draft = false;
+        bars = 0;
         return this;
+    }
+
+    ExampleDossier barredBy(int count) {
+        bars = count;
+        return this;
+    }
+
+    /** A release was asked for. */
+    ExampleDossier released(String by) {
+        released = true;
+        releasedBy = by;
+        return releasable();
     }
 
     ExampleDossier with(Chapter chapter) {
@@ -70,8 +86,8 @@ final class ExampleDossier {
 
     /** Nothing but one sheet. */
     static Printable of(Sheet sheet) {
-        Dossier dossier =
-                new Dossier(label("A4"), "1", List.of(), List.of(sheet), List.of(), List.of(), List.of(), List.of());
+        Dossier dossier = new Dossier(
+                label("A4"), "1", List.of(), List.of(sheet), List.of(), List.of(), List.of(), List.of(), "");
         return (Printable) Decision.decide(List.of(), List.of(), () -> dossier);
     }
 
@@ -91,8 +107,9 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        Dossier dossier = new Dossier(label(page), "1", chapters, sheets, forms, due, List.of(), List.of());
-        return (Printable) Decision.decide(draft ? missing(9) : List.of(), List.of(), () -> dossier);
+        Dossier dossier = new Dossier(label(page), "1", chapters, sheets, forms, due, List.of(), List.of(), releasedBy);
+        Verdict decided = Decision.decide(missing(bars), List.of(), () -> dossier);
+        return (Printable) (released ? Decision.release(decided) : decided);
     }
 
     static List<Finding> missing(int count) {

@@ -101,16 +101,66 @@ class RenderedFileTest {
         }
     }
 
+    private static String text(SortedMap<String, byte[]> files, String path) throws IOException {
+        try (PDDocument file = open(files, path)) {
+            return String.join("", pages(file)).replaceAll("[\\s\\u00a0]+", " ");
+        }
+    }
+
     @Test
-    void a_releasable_file_its_sheet_and_its_forms_carry_no_draft_mark_on_any_page() throws IOException {
-        SortedMap<String, byte[]> files = printed(files(new ExampleDossier().releasable()));
+    void a_released_file_its_sheet_and_its_forms_say_so_and_carry_no_draft_mark_on_any_page() throws IOException {
+        SortedMap<String, byte[]> files = printed(files(new ExampleDossier().released("")));
         for (String path : files.keySet()) {
             try (PDDocument file = open(files, path)) {
-                assertThat(pages(file)).allSatisfy(page -> assertThat(page).doesNotContain("DRAFT"));
+                assertThat(pages(file))
+                        .allSatisfy(page -> assertThat(page)
+                                .doesNotContain("DRAFT")
+                                .contains("revision C, released", "released, as of 2025-03-14"));
             }
         }
         try (PDDocument file = open(files, FILE)) {
-            assertThat(pages(file).get(0)).contains("Nothing bars release; signatures in ink are still to be given.");
+            assertThat(pages(file).get(0))
+                    .contains(
+                            "Released, as of 2025-03-14",
+                            "Nothing bars release; signatures in ink are still to be given.");
+        }
+    }
+
+    @Test
+    void the_cover_names_who_released_it() throws IOException {
+        String by = "M. Sollander, plant manager, on 2025-03-17 (typed, not proven)";
+        assertThat(text(files(new ExampleDossier().released(by)), FILE)).contains("Released for use by " + by + ".");
+    }
+
+    @Test
+    void a_draft_that_nothing_bars_says_that_no_release_was_asked_for() throws IOException {
+        SortedMap<String, byte[]> files = printed(files(new ExampleDossier().releasable()));
+        for (String path : files.keySet()) {
+            try (PDDocument file = open(files, path)) {
+                assertThat(pages(file))
+                        .allSatisfy(page ->
+                                assertThat(page).contains("DRAFT", "Nothing bars a release, and none was asked for."));
+            }
+        }
+    }
+
+    @Test
+    void a_sheet_and_a_form_name_the_first_things_that_bar_release() throws IOException {
+        for (String path : List.of("sheets/operator.pdf", "forms/round.pdf")) {
+            assertThat(text(DRAFT, path))
+                    .contains("DRAFT not released, as of 2025-03-14. 9 things bar release: the function test of"
+                            + " `door-west` no. 1 was due on 2025-02-02 and no later …;")
+                    .contains("; all are listed in the safety file.");
+            assertThat(text(files(new ExampleDossier().barredBy(1)), path))
+                    .contains("One thing bars release: the function test of `door-west`");
+        }
+    }
+
+    @Test
+    void what_is_few_stands_on_the_cover() throws IOException {
+        try (PDDocument file = open(files(new ExampleDossier().barredBy(1)), FILE)) {
+            assertThat(pages(file).get(0))
+                    .contains("One thing bars release. Every page is marked", "protocols/door-west.yaml:11:5");
         }
     }
 

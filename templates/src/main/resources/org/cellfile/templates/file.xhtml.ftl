@@ -8,7 +8,7 @@
 <#include "style/file.css.ftl">
 </style>
 <bookmarks>
-<#if draft><bookmark name="${words['missing.title']}" href="#missing"/></#if>
+<#if missing?has_content><bookmark name="${words['missing.title']}" href="#missing"/></#if>
 <bookmark name="${words.contents}" href="#contents"/>
 <#list chapters as chapter>
 <bookmark name="${chapter?counter} ${chapter.title}" href="#chapter-${chapter.id}">
@@ -20,7 +20,7 @@
 </bookmarks>
 </head>
 <body>
-<@frame.running kind=words['safety-file']/>
+<@frame.running alone=false/>
 
 <div class="cover">
   <p class="sort">${words['safety-file']}</p>
@@ -35,14 +35,15 @@
   <div class="status<#if draft> status-draft</#if>">
     <#if draft>
     <p class="status-word">${words.draft}</p>
-    <p>${(missing?size == 1)?then(words["status.one"], words["status.many"]?replace("{0}", missing?size?c))} ${words["status.marked"]}</p>
+    <p>${frame.count()}. ${words[missing?has_content?then("status.marked", "status.marked-until-asked")]}</p>
     <#if apart>
     <p><a class="page-of" href="#missing" title="${words['missing.title']}">${words["status.listed"]}</a></p>
-    <#else>
+    <#elseif missing?has_content>
     <@missingList/>
     </#if>
     <#else>
-    <p class="status-word">${words["status.released"]}</p>
+    <p class="status-word">${words.released?cap_first}, ${words["as-of"]} ${label.asOf}</p>
+    <p>${words[releasedBy?has_content?then("status.released-by", "status.released")]?replace("{0}", releasedBy)}</p>
     </#if>
   </div>
   <div class="cautions">
@@ -51,7 +52,7 @@
   </div>
 </div>
 
-<#if draft && apart>
+<#if apart>
 <div class="front">
   <h1 id="missing">${words["missing.title"]}</h1>
   <p class="intro">${words["missing.intro"]}</p>

@@ -10,7 +10,7 @@
 </style>
 </head>
 <body>
-<@frame.running kind=words["blank-form"]/>
+<@frame.running/>
 <div class="form" id="form-${form.id}">
   <h1>${form.title}</h1>
   <p class="form-caution">${words["form.caution"]}</p>

@@ -1,5 +1,10 @@
-<#-- What stands in the margins of every page. -->
-<#macro running kind>
+<#-- How many things bar release, as a sentence without a full stop. -->
+<#function count>
+<#if missing?size == 0><#return words["status.none"]></#if>
+<#return (missing?size == 1)?then(words["status.one"], words["status.many"]?replace("{0}", missing?size?c))>
+</#function>
+<#-- What stands in the margins of every page; on pages that are handed out by themselves with the first things that bar release. -->
+<#macro running alone=true>
 <div class="head">
   <div class="head-row">
     <div class="head-cell"><span class="head-name">${label.cellName}</span> <span class="head-id">${label.cellId}</span></div>
@@ -9,8 +14,8 @@
 </div>
 <#if draft>
 <div class="band"><#include "drawings/draft-band.svg.ftl"></div>
-<div class="foot-draft"><span class="draft-mark">${words.draft}</span> ${words["draft-notice"]}, ${words["as-of"]} ${label.asOf}</div>
+<div class="foot-draft"><span class="draft-mark">${words.draft}</span> ${words["draft-notice"]}, ${words["as-of"]} ${label.asOf}. ${count()}<#if alone && inShort?has_content>: ${inShort}<#if !inShortAll>; ${words["status.all"]}</#if></#if>.</div>
 <#else>
-<div class="foot-draft">${words["as-of"]} ${label.asOf}</div>
+<div class="foot-draft">${words.released}, ${words["as-of"]} ${label.asOf}</div>
 </#if>
 </#macro>

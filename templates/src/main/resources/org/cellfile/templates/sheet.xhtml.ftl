@@ -8,7 +8,7 @@
 </style>
 </head>
 <body>
-<@frame.running kind=words["posted-sheet"]/>
+<@frame.running/>
 <div class="sheet">
   <h1>${sheet.title}</h1>
   <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if>${words["sheet.place"]}: ${sheet.place}</p>

@@ -16,10 +16,12 @@ import java.io.StringWriter;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Words;
+import org.cellfile.finding.Finding;
 import org.cellfile.verdict.Printable;
 
 /**
@@ -43,8 +45,20 @@ public final class DueCalendar {
         String draft = printable.draft() ? "-draft" : "";
         calendar.setProductId(MAKER);
         calendar.setName(words.get("name" + draft, label.cellName(), label.revision()));
-        calendar.setDescription(words.get("about" + draft, label.cellName(), label.site(), label.asOf()));
+        calendar.setDescription(
+                words.get("about" + draft, label.cellName(), label.site(), label.asOf(), missing(printable)));
         printable.dossier().due().forEach(due -> calendar.addEvent(event(due)));
+    }
+
+    /** What bars release, as a sentence without a full stop. */
+    private String missing(Printable printable) {
+        List<String> missing =
+                printable.missing().stream().map(Finding::sentence).toList();
+        return switch (missing.size()) {
+            case 0 -> words.get("missing.none");
+            case 1 -> words.get("missing.one", missing.get(0));
+            default -> words.get("missing.many", String.valueOf(missing.size()), String.join("; ", missing));
+        };
     }
 
     /** The bytes of the file. */

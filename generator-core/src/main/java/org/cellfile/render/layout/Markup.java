@@ -1,5 +1,6 @@
 package org.cellfile.render.layout;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -9,6 +10,7 @@ import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Sheet;
+import org.cellfile.finding.Finding;
 import org.cellfile.render.template.Templates;
 import org.cellfile.verdict.Printable;
 
@@ -16,6 +18,11 @@ import org.cellfile.verdict.Printable;
 public final class Markup {
 
     private static final String LANGUAGE = "en";
+
+    /** Two lines of the margin of a posted sheet hold about 250 characters, of which a hundred say that it is a draft. */
+    private static final int ALL_IN_SHORT = 150;
+
+    private static final int LONGEST_IN_SHORT = 75;
 
     private final Printable printable;
     private final Map<String, String> words = Templates.words(LANGUAGE);
@@ -31,7 +38,7 @@ public final class Markup {
         data.put("title", safetyFileTitle());
         data.put("chapters", dossier.chapters());
         data.put("workings", workings(dossier.chapters()));
-        data.put("missing", printable.missing());
+        data.put("releasedBy", dossier.releasedBy());
         return Templates.fill("file.xhtml.ftl", data);
     }
 
@@ -99,7 +106,34 @@ public final class Markup {
         data.put("words", words);
         data.put("label", printable.dossier().label());
         data.put("draft", printable.draft());
+        List<Finding> missing = printable.missing();
+        List<String> inShort = inShort(missing);
+        data.put("missing", missing);
+        data.put("inShort", String.join("; ", inShort));
+        data.put(
+                "inShortAll",
+                inShort.equals(missing.stream().map(Finding::sentence).toList()));
         return data;
+    }
+
+    /** The first things that bar release, each in as few words as a line in the margin has room for. */
+    private static List<String> inShort(List<Finding> missing) {
+        List<String> inShort = new ArrayList<>();
+        int length = 0;
+        for (Finding finding : missing) {
+            String sentence = finding.sentence();
+            String one = sentence;
+            if (sentence.length() > LONGEST_IN_SHORT) {
+                int end = sentence.lastIndexOf(' ', LONGEST_IN_SHORT);
+                one = sentence.substring(0, end > 0 ? end : LONGEST_IN_SHORT).replaceFirst("[,;:(`]+$", "") + "\u00a0…";
+            }
+            length += one.length();
+            if (length > ALL_IN_SHORT) {
+                break;
+            }
+            inShort.add(one);
+        }
+        return inShort;
     }
 
     private String titled(String what) {

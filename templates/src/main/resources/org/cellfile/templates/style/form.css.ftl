@@ -3,6 +3,7 @@
 @page {
   size: ${letter?then("letter", "A4")}<#if across> landscape</#if>;
   margin: 24mm 14mm 16mm 20mm;
+  @bottom-left { content: element(footdraft); width: 100%; vertical-align: top; padding-top: 2.5mm; }
 }
 .band svg { width: 3.6mm; height: ${across?then(letter?then(175, 170), letter?then(239, 257))}mm; }
 body { font-size: 9pt; line-height: 1.35; }

@@ -1,5 +1,8 @@
 /* The type is large enough to be read from a metre away and is never set smaller to make more of it fit. */
-@page { margin: 22mm 14mm 14mm 18mm; }
+@page {
+  margin: 22mm 14mm 16mm 18mm;
+  @bottom-left { content: element(footdraft); width: 100%; vertical-align: top; padding-top: 0.5mm; }
+}
 body { font-size: 13.5pt; line-height: 1.22; }
 .sheet { position: relative; height: <#if label.page == "Letter">237mm<#else>255mm</#if>; }
 .sheet h1 { font-size: 26pt; line-height: 1.08; font-weight: bold; }
