@@ -6,10 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
+import org.cellfile.audit.Examination;
 import org.cellfile.cell.Cell;
 import org.cellfile.cell.Composition;
 import org.cellfile.check.Checks;
 import org.cellfile.dossier.Canonical;
+import org.cellfile.dossier.Printed;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.render.Attachment;
@@ -50,9 +52,14 @@ public final class Generator {
         return decide(world, Optional.of(world.today()));
     }
 
+    /** Reads, derives, checks and decides as far as it does not depend on the day of the run: what pages are printed from. */
+    public Checked recompute(World world) {
+        return decide(world, Optional.empty());
+    }
+
     /** Recomputes without the day of the run, then lays out every page as a draft; nothing is written. */
     public Generated generate(World world) {
-        return print(decide(world, Optional.empty()));
+        return print(recompute(world));
     }
 
     /** Checks, also what has fallen due by the day of the run, and lays out every page as a release if nothing bars one. */
@@ -61,7 +68,13 @@ public final class Generator {
         return print(new Checked(checked.cell(), Decision.release(checked.verdict())));
     }
 
-    private Generated print(Checked checked) {
+    /** The path of the safety file of a cell in the output folder. */
+    public static String safetyFile(Cell cell) {
+        return cell.identity().facts().id().characters() + "-safety-file.pdf";
+    }
+
+    /** Lays out every page of what was recomputed. */
+    Generated print(Checked checked) {
         if (checked.verdict() instanceof Printable printable && checked.cell().isPresent()) {
             Rendering rendering =
                     new Renderer().render(printable, attachments(checked.cell().get(), printable));
@@ -91,7 +104,8 @@ public final class Generator {
         return new Checked(cell, verdict);
     }
 
-    private static List<Attachment> attachments(Cell cell, Printable printable) {
+    /** What is embedded in the safety file. */
+    public static List<Attachment> attachments(Cell cell, Printable printable) {
         List<Attachment> attachments = new ArrayList<>();
         for (SourceFile file : cell.sources()) {
             attachments.add(new Attachment(
@@ -101,12 +115,21 @@ public final class Generator {
                     "part of the description of the cell",
                     Relationship.SOURCE));
         }
-        attachments.add(new Attachment(
-                "dossier.json",
-                "application/json",
-                Canonical.json(printable.dossier()).getBytes(StandardCharsets.UTF_8),
-                "everything printed, for machines",
-                Relationship.DATA));
+        attachments.add(
+                json(Examination.DOSSIER, Canonical.json(printable.dossier()), "everything printed, for machines"));
+        attachments.add(
+                json(Examination.PRINTED, Canonical.json(printed(printable)), "how it was printed, for machines"));
         return attachments;
+    }
+
+    private static Attachment json(String name, String text, String description) {
+        return new Attachment(
+                name, "application/json", text.getBytes(StandardCharsets.UTF_8), description, Relationship.DATA);
+    }
+
+    private static Printed printed(Printable printable) {
+        return new Printed(
+                printable.draft() ? Printed.DRAFT : Printed.RELEASED,
+                printable.missing().stream().map(Finding::sentence).toList());
     }
 }

@@ -14,7 +14,7 @@ import picocli.CommandLine.Spec;
         name = "cellfile",
         description =
                 "Recomputes what a robot cell's safety file states, refuses what does not agree, and prints the rest.",
-        subcommands = {CheckVerb.class, GenerateVerb.class, EditionsVerb.class, ExplainVerb.class},
+        subcommands = {CheckVerb.class, GenerateVerb.class, EditionsVerb.class, ExplainVerb.class, AuditVerb.class},
         mixinStandardHelpOptions = true,
         versionProvider = Main.Version.class,
         exitCodeListHeading = "%nExit codes:%n",
@@ -66,7 +66,8 @@ public final class Main implements Runnable {
     @Override
     public void run() {
         if (spec != null) {
-            throw new ParameterException(spec.commandLine(), "say what to do: check, generate, editions or explain");
+            throw new ParameterException(
+                    spec.commandLine(), "say what to do: check, generate, editions, explain or audit");
         }
     }
 
