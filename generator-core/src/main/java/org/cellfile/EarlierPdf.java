@@ -5,10 +5,10 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
-import java.util.SortedMap;
-import org.cellfile.audit.EmbeddedFiles;
-import org.cellfile.audit.UnreadablePdf;
+import org.cellfile.audit.ReceivedPdf;
+import org.cellfile.audit.Refusal;
 import org.cellfile.source.World;
 
 /** The sources embedded in a safety file that was printed earlier. */
@@ -18,35 +18,40 @@ public final class EarlierPdf {
 
     /** The cell's folder as far as the PDF holds it: files of evidence are not embedded. */
     public static World of(Path pdf) throws NoSuchState {
+        if (!Files.isRegularFile(pdf)) {
+            throw new NoSuchState("there is no file " + pdf);
+        }
         try {
-            if (!Files.isRegularFile(pdf)) {
-                throw new NoSuchState("there is no file " + pdf);
+            byte[] bytes = ReceivedPdf.bytes(Audit.entry(pdf));
+            try (ReceivedPdf opened = ReceivedPdf.open(pdf.toString(), bytes)) {
+                List<World.Entry> entries = opened.files().stream()
+                        .map(file -> new World.Entry(
+                                file.name(),
+                                true,
+                                file.content().length,
+                                () -> new ByteArrayInputStream(file.content())))
+                        .sorted(Comparator.comparing(World.Entry::path))
+                        .toList();
+                if (entries.stream()
+                        .noneMatch(entry ->
+                                entry.path().endsWith(".yaml") || entry.path().endsWith(".yml"))) {
+                    throw new NoSuchState(
+                            pdf + " holds no sources of a cell; only a safety file does, not a sheet or a form");
+                }
+                return new Embedded(entries, FolderWorld.of(pdf).today());
             }
-            if (Files.size(pdf) > EmbeddedFiles.LARGEST_PDF) {
-                throw new NoSuchState(pdf + " holds " + Files.size(pdf) + " bytes, more than the "
-                        + EmbeddedFiles.LARGEST_PDF + " that are read of a PDF");
-            }
-            SortedMap<String, byte[]> files = EmbeddedFiles.of(Files.readAllBytes(pdf));
-            if (files.keySet().stream().noneMatch(name -> name.endsWith(".yaml") || name.endsWith(".yml"))) {
-                throw new NoSuchState(
-                        pdf + " holds no sources of a cell; only a safety file does, not a sheet or a form");
-            }
-            LocalDate today = FolderWorld.of(pdf).today();
-            return new Embedded(
-                    files.entrySet().stream()
-                            .map(file -> new World.Entry(
-                                    file.getKey(),
-                                    true,
-                                    file.getValue().length,
-                                    () -> new ByteArrayInputStream(file.getValue())))
-                            .toList(),
-                    today);
-        } catch (UnreadablePdf unreadable) {
-            throw new NoSuchState(pdf + " cannot be compared: " + unreadable.getMessage());
+        } catch (Refusal refused) {
+            throw new NoSuchState(
+                    pdf + " cannot be compared: " + refused.finding().sentence());
         } catch (IOException failed) {
             throw new NoSuchState(pdf + " cannot be opened: " + failed.getMessage());
         }
     }
 
-    private record Embedded(List<World.Entry> entries, LocalDate today) implements World {}
+    private record Embedded(List<World.Entry> entries, LocalDate today) implements World {
+        @Override
+        public boolean whole() {
+            return false;
+        }
+    }
 }

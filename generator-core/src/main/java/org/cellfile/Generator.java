@@ -7,11 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.function.Function;
+import org.cellfile.audit.Examination;
 import org.cellfile.cell.Cell;
 import org.cellfile.cell.Composition;
 import org.cellfile.cell.OutsideCopy;
 import org.cellfile.check.Checks;
 import org.cellfile.dossier.Canonical;
+import org.cellfile.dossier.Printed;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.render.Attachment;
@@ -74,9 +76,14 @@ public final class Generator {
                 List.of(Cell::ledgerFindings, cell -> JudgingDay.findings(cell, day, world.today())));
     }
 
+    /** Reads, derives, checks and decides as far as it does not depend on the day of the run: what pages are printed from. */
+    public Checked recompute(World world) {
+        return decide(world, Optional.empty(), List.of(Cell::ledgerFindings));
+    }
+
     /** Recomputes without the day of the run, then lays out every page as a draft; nothing is written. */
     public Generated generate(World world) {
-        return print(decide(world));
+        return print(recompute(world));
     }
 
     /** Checks, also what has fallen due by today, and lays out every page as a release if nothing bars one. */
@@ -95,15 +102,21 @@ public final class Generator {
     }
 
     /** Recomputes without the day of the run and without looking at the ledger, which is to be written anew. */
-    Checked recompute(World world) {
+    Checked withoutLedger(World world) {
         return decide(world, Optional.empty(), List.of());
     }
 
-    private Generated print(Checked checked) {
+    /** The path of the safety file of a cell in the output folder. */
+    public static String safetyFile(Cell cell) {
+        return cell.identity().facts().id().characters() + "-safety-file.pdf";
+    }
+
+    /** Lays out every page of what was recomputed. */
+    Generated print(Checked checked) {
         if (checked.verdict() instanceof Printable printable && checked.cell().isPresent()) {
-            Printed printed = printed(checked.cell().get(), printable);
+            Shown shown = shown(checked.cell().get(), printable);
             Rendering rendering =
-                    new Renderer().render(printed.printable(), attachments(printed.cell(), printed.printable()));
+                    new Renderer().render(shown.printable(), attachments(shown.cell(), shown.printable()));
             if (rendering instanceof Rendering.Pages pages) {
                 return new Generated(checked.cell(), printable, Optional.of(pages.files()));
             }
@@ -118,25 +131,20 @@ public final class Generator {
     }
 
     /** What is printed and embedded: the cell as described, or a copy without its internal parts. */
-    private record Printed(Cell cell, Printable printable) {}
+    private record Shown(Cell cell, Printable printable) {}
 
     /** A description that is such a copy already is printed as it is. */
-    private static Printed printed(Cell cell, Printable printable) {
+    private static Shown shown(Cell cell, Printable printable) {
         if (!cell.copies().withoutInternalParts() || cell.copies().isCopy()) {
-            return new Printed(cell, printable);
+            return new Shown(cell, printable);
         }
         Findings findings = new Findings();
         Cell copy = Cell.read(OutsideCopy.world(cell, InternalPart.of(cell.copies())), findings)
                 .orElseThrow();
         findings.addAll(copy.findings());
         findings.addAll(Checks.run(copy, Optional.empty()));
-        return new Printed(
+        return new Shown(
                 copy, Decision.copy(printable, findings.sorted(), copy.deviations(), () -> Composition.compose(copy)));
-    }
-
-    /** What can be told of a cell without the day of the run. */
-    static Checked decide(World world) {
-        return decide(world, Optional.empty(), List.of(Cell::ledgerFindings));
     }
 
     private static Checked decide(World world, Optional<LocalDate> today, List<Function<Cell, List<Finding>>> besides) {
@@ -153,7 +161,8 @@ public final class Generator {
         return new Checked(cell, verdict);
     }
 
-    private static List<Attachment> attachments(Cell cell, Printable printable) {
+    /** What is embedded in the safety file. */
+    public static List<Attachment> attachments(Cell cell, Printable printable) {
         List<Attachment> attachments = new ArrayList<>();
         for (SourceFile file : cell.sources()) {
             attachments.add(new Attachment(
@@ -163,12 +172,10 @@ public final class Generator {
                     "part of the description of the cell",
                     Relationship.SOURCE));
         }
-        attachments.add(new Attachment(
-                "dossier.json",
-                "application/json",
-                Canonical.json(printable.dossier()).getBytes(StandardCharsets.UTF_8),
-                "everything printed, for machines",
-                Relationship.DATA));
+        attachments.add(
+                json(Examination.DOSSIER, Canonical.json(printable.dossier()), "everything printed, for machines"));
+        attachments.add(
+                json(Examination.PRINTED, Canonical.json(printed(printable)), "how it was printed, for machines"));
         return attachments;
     }
 
@@ -177,5 +184,16 @@ public final class Generator {
             return "text/csv";
         }
         return path.endsWith(".txt") ? "text/plain" : "application/yaml";
+    }
+
+    private static Attachment json(String name, String text, String description) {
+        return new Attachment(
+                name, "application/json", text.getBytes(StandardCharsets.UTF_8), description, Relationship.DATA);
+    }
+
+    private static Printed printed(Printable printable) {
+        return new Printed(
+                printable.draft() ? Printed.DRAFT : Printed.RELEASED,
+                printable.missing().stream().map(Finding::sentence).toList());
     }
 }

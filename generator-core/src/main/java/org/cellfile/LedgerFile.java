@@ -42,7 +42,7 @@ public final class LedgerFile {
      * @throws IOException when the disk refuses; the ledger is then as it was
      */
     public static Written derive(Path folder, World world) throws IOException {
-        Checked checked = new Generator().recompute(world);
+        Checked checked = new Generator().withoutLedger(world);
         if (checked.verdict() instanceof Refused || checked.cell().isEmpty()) {
             return new Written(checked.verdict(), "the ledger was not written");
         }

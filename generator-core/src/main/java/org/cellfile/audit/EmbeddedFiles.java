@@ -1,108 +1,150 @@
 package org.cellfile.audit;
 
 import java.io.IOException;
-import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
-import java.util.SortedMap;
-import java.util.TreeMap;
-import java.util.zip.InflaterInputStream;
-import org.apache.pdfbox.Loader;
+import java.util.Set;
+import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSBase;
+import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
-import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentNameDictionary;
-import org.apache.pdfbox.pdmodel.common.PDNameTreeNode;
-import org.apache.pdfbox.pdmodel.common.filespecification.PDComplexFileSpecification;
-import org.apache.pdfbox.pdmodel.common.filespecification.PDEmbeddedFile;
+import org.apache.pdfbox.cos.COSString;
+import org.cellfile.finding.FindingId;
+import org.cellfile.render.pdf.Embedded;
 
-/** The files embedded in a PDF, by name. What is larger or more than a cell's can be is refused unread. */
-public final class EmbeddedFiles {
+/** Takes the embedded files out of a PDF that nobody vouches for. */
+final class EmbeddedFiles {
 
-    /** Bytes of a whole PDF (constructed, as all limits here: many times the largest file seen). */
-    public static final long LARGEST_PDF = 64L << 20;
+    /** An embedded file has a name under which it cannot be saved, or is not embedded as this program does. */
+    static final FindingId ATTACHMENT = new FindingId("audit.attachment");
 
-    private static final int MOST_FILES = 300;
-    private static final int LARGEST_FILE = 8 << 20;
-    private static final int LARGEST_TOGETHER = 32 << 20;
-    private static final int DEEPEST = 8;
+    private static final int MOST = 300;
+    private static final int LONGEST_NAME = 200;
+    private static final int DEEPEST = 10;
+    private static final COSName ASSOCIATED = COSName.getPDFName("AF");
+    private static final COSName RELATIONSHIP = COSName.getPDFName("AFRelationship");
 
-    private final SortedMap<String, byte[]> files = new TreeMap<>();
-    private int together;
+    private final String file;
+    private final Inflated contents;
+    private final Map<String, COSDictionary> found = new LinkedHashMap<>();
+    private final Set<String> unlike = new HashSet<>();
 
-    private EmbeddedFiles() {}
-
-    /** The bytes of each file by its name. A name is no more than that: nothing is written under it. */
-    public static SortedMap<String, byte[]> of(byte[] pdf) throws UnreadablePdf {
-        if (pdf.length > LARGEST_PDF) {
-            throw new UnreadablePdf(
-                    "it holds " + pdf.length + " bytes, more than the " + LARGEST_PDF + " that are read");
-        }
-        EmbeddedFiles found = new EmbeddedFiles();
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-            if (document.isEncrypted()) {
-                throw new UnreadablePdf("it is encrypted, and an encrypted file is not read");
-            }
-            PDDocumentNameDictionary names = document.getDocumentCatalog().getNames();
-            if (names != null && names.getEmbeddedFiles() != null) {
-                found.gather(names.getEmbeddedFiles(), 1);
-            }
-        } catch (IOException | RuntimeException notRead) {
-            throw new UnreadablePdf("it cannot be read as a PDF: " + notRead.getMessage());
-        }
-        return found.files;
+    EmbeddedFiles(String file) {
+        this.file = file;
+        this.contents = new Inflated(file, "embedded files", 8 << 20, 32L << 20);
     }
 
-    private void gather(PDNameTreeNode<PDComplexFileSpecification> node, int depth) throws IOException, UnreadablePdf {
+    /** All of them, in the order of the file. */
+    List<Embedded> of(COSDictionary catalog) throws IOException, Refusal {
+        COSDictionary names = catalog.getCOSDictionary(COSName.NAMES);
+        COSDictionary tree = names == null ? null : names.getCOSDictionary(COSName.EMBEDDED_FILES);
+        if (tree != null) {
+            walk(tree, 0);
+        }
+        COSArray associated = catalog.getCOSArray(ASSOCIATED);
+        if (associated != null) {
+            for (int i = 0; i < associated.size(); i++) {
+                COSBase one = associated.getObject(i);
+                if (found.values().stream().noneMatch(known -> known == one)) {
+                    throw refused("one is associated with the pages and does not stand in the list of embedded files");
+                }
+            }
+        }
+        List<Embedded> all = new ArrayList<>();
+        for (Map.Entry<String, COSDictionary> one : found.entrySet()) {
+            all.add(embedded(one.getKey(), one.getValue()));
+        }
+        return all;
+    }
+
+    private void walk(COSDictionary node, int depth) throws Refusal {
         if (depth > DEEPEST) {
-            throw new UnreadablePdf("its list of embedded files is nested more than " + DEEPEST + " deep");
+            throw refused("the list of them is nested deeper than " + DEEPEST + " times");
         }
-        Map<String, PDComplexFileSpecification> named = node.getNames();
+        COSArray named = node.getCOSArray(COSName.NAMES);
         if (named != null) {
-            for (Map.Entry<String, PDComplexFileSpecification> one : named.entrySet()) {
-                add(one.getKey(), one.getValue());
+            for (int i = 0; i + 1 < named.size(); i += 2) {
+                if (!(named.getObject(i) instanceof COSString name
+                        && named.getObject(i + 1) instanceof COSDictionary specification)) {
+                    throw refused("an entry in the list of them is not a name and a file");
+                }
+                add(name.getString(), specification);
             }
         }
-        if (node.getKids() != null) {
-            for (PDNameTreeNode<PDComplexFileSpecification> kid : node.getKids()) {
-                gather(kid, depth + 1);
+        COSArray kids = node.getCOSArray(COSName.KIDS);
+        if (kids != null) {
+            if (kids.size() > MOST) {
+                throw tooMany();
+            }
+            for (int i = 0; i < kids.size(); i++) {
+                if (kids.getObject(i) instanceof COSDictionary kid) {
+                    walk(kid, depth + 1);
+                }
             }
         }
     }
 
-    private void add(String name, PDComplexFileSpecification specification) throws IOException, UnreadablePdf {
-        PDEmbeddedFile file = specification.getEmbeddedFileUnicode();
-        if (file == null) {
-            file = specification.getEmbeddedFile();
+    private void add(String name, COSDictionary specification) throws Refusal {
+        if (!canBeSaved(name)) {
+            throw refused("`" + name + "` is no name of a file below a folder");
         }
-        if (file == null) {
-            return;
+        if (found.putIfAbsent(name, specification) != null || !unlike.add(name.toLowerCase(java.util.Locale.ROOT))) {
+            throw refused("two of them have the name `" + name + "`");
         }
-        byte[] bytes = bytes(name, file.getCOSObject());
-        together += bytes.length;
-        if (files.putIfAbsent(name, bytes) != null) {
-            throw new UnreadablePdf("two files `" + name + "` are embedded in it");
-        }
-        if (files.size() > MOST_FILES || together > LARGEST_TOGETHER) {
-            throw new UnreadablePdf("more is embedded in it than the " + MOST_FILES + " files and " + LARGEST_TOGETHER
-                    + " bytes that are read");
+        if (found.size() > MOST) {
+            throw tooMany();
         }
     }
 
-    /** Unpacked here and not by the library, which would unpack all of it before anybody could stop. */
-    private static byte[] bytes(String name, COSStream stream) throws IOException, UnreadablePdf {
-        COSBase filter = stream.getFilters();
-        if (filter != null && !COSName.FLATE_DECODE.equals(filter)) {
-            throw new UnreadablePdf("the embedded file `" + name + "` is packed in a way that is not read");
+    /** Forward slashes between plain names: nothing that leads out of a folder on any machine. */
+    static boolean canBeSaved(String name) {
+        if (name.isEmpty() || name.length() > LONGEST_NAME || name.matches("(?s).*[\\p{Cc}\\p{Cf}\\\\:*?\"<>|].*")) {
+            return false;
         }
-        try (InputStream raw = stream.createRawInputStream();
-                InputStream plain = filter == null ? raw : new InflaterInputStream(raw)) {
-            byte[] bytes = plain.readNBytes(LARGEST_FILE + 1);
-            if (bytes.length > LARGEST_FILE) {
-                throw new UnreadablePdf("the embedded file `" + name + "` holds more than the " + LARGEST_FILE
-                        + " bytes that are read");
+        for (String part : name.split("/", -1)) {
+            if (part.isEmpty() || part.startsWith(".") || part.endsWith(".") || !part.equals(part.strip())) {
+                return false;
             }
-            return bytes;
         }
+        return true;
+    }
+
+    private Embedded embedded(String name, COSDictionary specification) throws IOException, Refusal {
+        COSDictionary streams = specification.getCOSDictionary(COSName.EF);
+        COSStream stream = streams == null ? null : streams.getCOSStream(COSName.F);
+        if (stream == null || streams.size() != 2 || streams.getCOSStream(COSName.UF) != stream) {
+            throw refused("`" + name + "` holds not one and the same content for every reader program");
+        }
+        for (COSName key : List.of(COSName.F, COSName.UF)) {
+            if (!name.equals(specification.getString(key))) {
+                throw refused("`" + name + "` has a second name");
+            }
+        }
+        return new Embedded(
+                name,
+                String.valueOf(stream.getNameAsString(COSName.SUBTYPE)),
+                contents.of(stream),
+                String.valueOf(specification.getString(COSName.DESC)),
+                String.valueOf(specification.getNameAsString(RELATIONSHIP)));
+    }
+
+    private Refusal refused(String what) {
+        return Refusal.of(
+                ATTACHMENT,
+                file,
+                "the embedded files are not as this program embeds them: " + what,
+                "take none of them out with other programs before you know who made the file");
+    }
+
+    private Refusal tooMany() {
+        return Refusal.of(
+                Inflated.TOO_MUCH,
+                file,
+                "more than " + MOST + " files are embedded",
+                "a safety file holds far fewer; see who made this one before anything else is done with it");
     }
 }

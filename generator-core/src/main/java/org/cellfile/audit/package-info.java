@@ -1,4 +1,4 @@
-/** What is in a PDF that somebody hands over. Nothing in it is trusted. */
+/** A safety file that somebody handed over: read without trust, and held against what its own embedded sources give. */
 @NullMarked
 package org.cellfile.audit;
 

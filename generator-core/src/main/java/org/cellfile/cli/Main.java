@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             SignVerb.class,
             GenerateVerb.class,
             CompareVerb.class,
+            AuditVerb.class,
             EditionsVerb.class,
             ExplainVerb.class
         },
@@ -75,7 +76,8 @@ public final class Main implements Runnable {
     public void run() {
         if (spec != null) {
             throw new ParameterException(
-                    spec.commandLine(), "say what to do: check, derive, sign, generate, compare, editions or explain");
+                    spec.commandLine(),
+                    "say what to do: check, derive, sign, generate, compare, audit, editions or explain");
         }
     }
 

@@ -26,31 +26,68 @@ public final class FindingReport {
             json.writeStartObject();
             json.writeNumberField("format", 1);
             json.writeStringField("verdict", verdict);
-            json.writeArrayFieldStart("findings");
-            for (Finding finding : findings) {
-                json.writeStartObject();
-                json.writeStringField("id", finding.id().words());
-                json.writeStringField("severity", finding.severity().word());
-                json.writeStringField("about", finding.about());
-                json.writeStringField("file", finding.where().file().path());
-                json.writeNumberField("line", finding.where().line());
-                json.writeNumberField("column", finding.where().column());
-                json.writeNumberField("length", finding.where().length());
-                json.writeStringField("sentence", finding.sentence());
-                json.writeArrayFieldStart("because");
-                for (String line : finding.because()) {
-                    json.writeString(line);
-                }
-                json.writeEndArray();
-                json.writeStringField("help", finding.help());
-                json.writeEndObject();
-            }
-            json.writeEndArray();
+            write("findings", findings, json);
             json.writeEndObject();
         } catch (IOException neverOnAStringWriter) {
             throw new UncheckedIOException(neverOnAStringWriter);
         }
         return text + "\n";
+    }
+
+    /**
+     * What was found about a file that was handed over, as JSON by the schema {@code org/cellfile/audit.schema.json}.
+     *
+     * @param verdict in words
+     * @param agrees a line for each check that came out well
+     * @param unsaid a line for each thing that cannot be said
+     */
+    public static String audit(
+            String file, String verdict, List<String> agrees, List<Finding> findings, List<String> unsaid) {
+        StringWriter text = new StringWriter();
+        try (JsonGenerator json = new JsonFactory().createGenerator(text).useDefaultPrettyPrinter()) {
+            json.writeStartObject();
+            json.writeNumberField("format", 1);
+            json.writeStringField("file", file);
+            json.writeStringField("verdict", verdict);
+            write("agrees", agrees.toArray(String[]::new), json);
+            write("does-not-agree", findings, json);
+            write("cannot-be-said", unsaid.toArray(String[]::new), json);
+            json.writeEndObject();
+        } catch (IOException neverOnAStringWriter) {
+            throw new UncheckedIOException(neverOnAStringWriter);
+        }
+        return text + "\n";
+    }
+
+    private static void write(String field, String[] lines, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (String line : lines) {
+            json.writeString(line);
+        }
+        json.writeEndArray();
+    }
+
+    private static void write(String field, List<Finding> findings, JsonGenerator json) throws IOException {
+        json.writeArrayFieldStart(field);
+        for (Finding finding : findings) {
+            json.writeStartObject();
+            json.writeStringField("id", finding.id().words());
+            json.writeStringField("severity", finding.severity().word());
+            json.writeStringField("about", finding.about());
+            json.writeStringField("file", finding.where().file().path());
+            json.writeNumberField("line", finding.where().line());
+            json.writeNumberField("column", finding.where().column());
+            json.writeNumberField("length", finding.where().length());
+            json.writeStringField("sentence", finding.sentence());
+            json.writeArrayFieldStart("because");
+            for (String line : finding.because()) {
+                json.writeString(line);
+            }
+            json.writeEndArray();
+            json.writeStringField("help", finding.help());
+            json.writeEndObject();
+        }
+        json.writeEndArray();
     }
 
     /** As a report of test cases: a finding that refuses is a failed one, any other a passed one with output. */

@@ -73,7 +73,7 @@ public final class OutputFolder {
     }
 
     /** Temporary folders are made for their owner alone; a set of pages is for everybody in the plant. */
-    private static void openToReaders(Path fresh) throws IOException {
+    static void openToReaders(Path fresh) throws IOException {
         if (Files.getFileStore(fresh).supportsFileAttributeView("posix")) {
             Files.setPosixFilePermissions(fresh, java.nio.file.attribute.PosixFilePermissions.fromString("rwxr-xr-x"));
         }
@@ -126,7 +126,7 @@ public final class OutputFolder {
         return folder.resolve(cellId.isEmpty() ? "not-current.txt" : cellId + "-not-current.txt");
     }
 
-    private static void delete(Path tree) throws IOException {
+    static void delete(Path tree) throws IOException {
         if (!Files.exists(tree)) {
             return;
         }

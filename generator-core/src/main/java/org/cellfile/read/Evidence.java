@@ -58,7 +58,7 @@ public record Evidence(Stated<String> file, Stated<String> sha256, Stated<String
     private Optional<Finding> look(Reading reading) {
         Optional<World.Entry> entry = reading.entry(file);
         if (entry.isEmpty()) {
-            return keptAt.value().isPresent() || reading.isCopy() // with which no evidence travels
+            return keptAt.value().isPresent() || reading.isCopy() || !reading.whole() // with which no evidence travels
                     ? Optional.empty()
                     : refuse(
                             NOT_THERE,

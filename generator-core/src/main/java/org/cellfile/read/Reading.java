@@ -58,16 +58,18 @@ public final class Reading {
     private final List<SourceFile> sources = new ArrayList<>();
     private final Map<String, Node.Pair> top = new TreeMap<>();
     private final List<Section> sections = new ArrayList<>();
+    private final boolean whole;
     private boolean complete = true;
 
-    private Reading(Findings findings) {
+    private Reading(Findings findings, boolean whole) {
         this.findings = findings;
+        this.whole = whole;
         this.tags = new Tags(findings);
     }
 
     /** A section that stands for one that is missing, so that reading can go on without reporting it again. */
     static Section silent(String name, Span where) {
-        return new Section(name, where, List.of(), new Reading(new Findings()));
+        return new Section(name, where, List.of(), new Reading(new Findings(), true));
     }
 
     /**
@@ -99,7 +101,7 @@ public final class Reading {
 
     /** Reads every YAML file of the folder and every text of what was signed; CSV files are read when a key names them. */
     public static Sources read(World world, Findings findings) {
-        Reading reading = new Reading(findings);
+        Reading reading = new Reading(findings, world.whole());
         for (World.Entry entry : world.entries()) {
             reading.entries.put(entry.path(), entry);
             if (entry.size() == World.Entry.UNREADABLE) {
@@ -251,6 +253,11 @@ public final class Reading {
         }
         tablesNamed.add(table.path());
         return Optional.of(CsvFile.read(table, columns, findings));
+    }
+
+    /** False when files that are only named may lie elsewhere. */
+    boolean whole() {
+        return whole;
     }
 
     /** The file of that path in the folder, of whatever sort; a table named in this way was not left out. */

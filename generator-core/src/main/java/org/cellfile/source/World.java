@@ -15,6 +15,14 @@ public interface World {
     /** Every file below the cell's folder, sorted by path. */
     List<Entry> entries();
 
+    /**
+     * True when what is not among the entries does not exist. False when files that a description only names, such as photographs,
+     * lie elsewhere: the attachments of a PDF are such entries.
+     */
+    default boolean whole() {
+        return true;
+    }
+
     /** The day of the run. Used to see what has fallen due, never printed in the safety file. */
     LocalDate today();
 

@@ -12,10 +12,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.io.UncheckedIOException;
-import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.time.ZoneOffset;
 import java.util.Calendar;
 import java.util.GregorianCalendar;
@@ -43,7 +40,8 @@ import org.xml.sax.SAXException;
  * One page tree laid out in memory, to be measured and then turned into a PDF/A-3a and PDF/UA-1 file.
  *
  * <p>Nothing is read from outside: every address a page names is refused. The bytes depend on the markup, the imprint and
- * the embedded files alone (and on the JDK, whose deflater and colour profile are used).
+ * the embedded files alone (and on the JDK, whose deflater and colour profile are used). An {@link Identifier} near its end lets
+ * everybody see whether a byte was changed since.
  */
 public final class Typesetting implements AutoCloseable {
 
@@ -95,10 +93,12 @@ public final class Typesetting implements AutoCloseable {
             Calendar day = GregorianCalendar.from(imprint.day().atStartOfDay(ZoneOffset.UTC));
             inform(imprint, day);
             embed(files, day);
-            document.setDocumentId(digest(imprint, files));
+            Identifier.announce(document, content(imprint, files));
             ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 20);
             document.save(bytes);
-            return bytes.toByteArray();
+            byte[] file = bytes.toByteArray();
+            Identifier.seal(file);
+            return file;
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }
@@ -160,19 +160,16 @@ public final class Typesetting implements AutoCloseable {
         catalog.getCOSObject().setItem("AF", associated);
     }
 
-    private long digest(Imprint imprint, List<Embedded> files) {
-        try {
-            MessageDigest digest = MessageDigest.getInstance("SHA-256");
-            digest.update(markup.getBytes(StandardCharsets.UTF_8));
-            digest.update(imprint.metadata().getBytes(StandardCharsets.UTF_8));
-            for (Embedded file : files) {
-                digest.update(file.name().getBytes(StandardCharsets.UTF_8));
-                digest.update(file.content());
-            }
-            return ByteBuffer.wrap(digest.digest()).getLong();
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException(e);
+    /** All that the file depends on. */
+    private byte[] content(Imprint imprint, List<Embedded> files) {
+        ByteArrayOutputStream content = new ByteArrayOutputStream(1 << 20);
+        content.writeBytes(markup.getBytes(StandardCharsets.UTF_8));
+        content.writeBytes(imprint.metadata().getBytes(StandardCharsets.UTF_8));
+        for (Embedded file : files) {
+            content.writeBytes(file.name().getBytes(StandardCharsets.UTF_8));
+            content.writeBytes(file.content());
         }
+        return content.toByteArray();
     }
 
     private static Document parse(String markup) {
