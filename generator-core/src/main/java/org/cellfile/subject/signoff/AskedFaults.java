@@ -114,7 +114,9 @@ final class AskedFaults {
 
     private void lapsed(Asked due, Signed one) {
         Lapsed together = superseded.computeIfAbsent(
-                List.of(one.signOff().covers().characters(), one.signOff().digest().characters()),
+                List.of(
+                        one.signOff().covers().characters(),
+                        one.signOff().digest().characters()),
                 any -> new Lapsed(new LinkedHashSet<>(), new LinkedHashSet<>()));
         together.signed().add(one);
         together.tooEarly().addAll(alsoTooEarly(due));
@@ -128,7 +130,8 @@ final class AskedFaults {
                 .skip(1)
                 .map(Signed::signOff)
                 .forEach(other -> because.add("so is `" + other.words().characters() + "` by `"
-                        + other.by().characters() + "` (" + other.words().where().position() + ")"));
+                        + other.by().characters() + "` ("
+                        + other.words().where().position() + ")"));
         because.addAll(lapsed.tooEarly());
         because.addAll(together.get(0).since());
         findings.add(Finding.barsRelease(
@@ -184,16 +187,16 @@ final class AskedFaults {
         };
         Optional<String> role = due.role().map(name -> " in the role `" + name + "`");
         findings.add(Finding.barsRelease(
-                MISSING,
-                "",
-                signing.stated().where().orElse(identity.where()),
-                "nobody signed " + SignOff.covered(due.covers()) + " as `"
-                        + due.words().words() + "`"
-                        + role.orElse("")
-                        + due.where()
-                                .map(where -> ", as is asked for at " + where.position())
-                                .orElse(""),
-                "have " + who.get() + " sign" + role.orElse("") + " (`sign`) when that has been done")
+                        MISSING,
+                        "",
+                        signing.stated().where().orElse(identity.where()),
+                        "nobody signed " + SignOff.covered(due.covers()) + " as `"
+                                + due.words().words() + "`"
+                                + role.orElse("")
+                                + due.where()
+                                        .map(where -> ", as is asked for at " + where.position())
+                                        .orElse(""),
+                        "have " + who.get() + " sign" + role.orElse("") + " (`sign`) when that has been done")
                 .because(alsoTooEarly(due)));
     }
 }
