@@ -245,7 +245,7 @@ public final class SigningDesk {
                                             + signed.signOff().key().characters() + "`"
                                     : "typed, not proven")
                             + "; " + verdict.outcome(),
-                    List.of(list, kept));
+                    fresh ? List.of(list, kept) : List.of(list));
         } catch (IOException failed) {
             if (fresh) {
                 Files.deleteIfExists(kept);
