@@ -32,6 +32,7 @@ import org.cellfile.subject.signoff.KeyFile.Unusable;
 import org.cellfile.subject.signoff.SignOff;
 import org.cellfile.subject.signoff.SignOffStatus;
 import org.cellfile.subject.signoff.Signed;
+import org.cellfile.subject.signoff.Signing;
 import org.cellfile.subject.signoff.SigningKey;
 import org.cellfile.subject.signoff.SigningMessage;
 import org.cellfile.verdict.Decision;
@@ -200,12 +201,17 @@ public final class SigningDesk {
         if (!found.isEmpty()) {
             return refused("it cannot be signed so", found);
         }
-        List<Signed> signed = with.get().signing().signed();
-        SignOffStatus status = signed.get(signed.size() - 1).status();
-        if (status != SignOffStatus.VALID && status != SignOffStatus.NOT_ASKED_FOR) {
-            return refused("the sign-off would be " + status.words(), List.of());
+        Signing signing = with.get().signing();
+        List<Signed> signed = signing.signed();
+        Signed last = signed.get(signed.size() - 1);
+        if (last.status() != SignOffStatus.VALID && last.status() != SignOffStatus.NOT_ASKED_FOR) {
+            List<String> first = signing.toBeSignedFirst(last.signOff());
+            return refused(
+                    "this would be " + last.status().words()
+                            + (first.isEmpty() ? "" : ": first comes " + String.join(", ", first)),
+                    List.of());
         }
-        return write(with.get(), file, after.verdict(), signed.get(signed.size() - 1));
+        return write(with.get(), file, after.verdict(), last);
     }
 
     /** True when one more sign-off is read from the end of the file, and all else is as it was. */
@@ -239,7 +245,7 @@ public final class SigningDesk {
                                             + signed.signOff().key().characters() + "`"
                                     : "typed, not proven")
                             + "; " + verdict.outcome(),
-                    List.of(list, kept));
+                    fresh ? List.of(list, kept) : List.of(list));
         } catch (IOException failed) {
             if (fresh) {
                 Files.deleteIfExists(kept);

@@ -32,13 +32,13 @@ import org.cellfile.verdict.Verdict;
  * left out of {@link #check}, so that each case tells its own matter only. Cases about sign-offs are laid over the signed cell, and
  * all that is found counts: see {@link #signed} and {@link #checkSigned}.
  */
-final class BaseCell {
+public final class BaseCell {
 
     /** The module is the working folder of its tests. */
     static final Path REFUSALS = Path.of("src", "test", "resources", "refusals");
 
     private static final Path SIGNED = REFUSALS.resolveSibling("signed");
-    static final Path KEYS = REFUSALS.resolveSibling("keys");
+    public static final Path KEYS = REFUSALS.resolveSibling("keys");
     private static final String NOUGHTS = "0".repeat(64);
     private static final String MADE_HERE = "signature: MADE-HERE";
 
@@ -50,7 +50,7 @@ final class BaseCell {
     private BaseCell() {}
 
     /** A copy of the base cell in an empty folder. */
-    static Path copyTo(Path folder) {
+    public static Path copyTo(Path folder) {
         copy(REFUSALS.resolve("base"), folder);
         return folder;
     }
@@ -107,11 +107,16 @@ final class BaseCell {
         return id.startsWith("sign-off.") || id.startsWith("key.");
     }
 
+    /** The signed base cell as it is. */
+    public static Path signed(Path folder) throws IOException {
+        return signed(folder.resolve("nothing laid over it"), folder);
+    }
+
     /**
      * The base cell with people who sign, their keys and their sign-offs, and the files of a case over it: digests and signatures
      * are put in last, so that they are those of the cell as the case has it.
      */
-    static Path signed(Path files, Path folder) throws IOException {
+    public static Path signed(Path files, Path folder) throws IOException {
         copyTo(folder);
         copy(SIGNED, folder);
         if (Files.exists(files)) {

@@ -41,7 +41,7 @@ class RefusalTest {
 
     @Test
     void nothingIsFoundInTheSignedCellWhateverIsLookedAt() throws IOException {
-        Verdict verdict = BaseCell.checkSigned(BaseCell.signed(folder.resolve("none"), folder));
+        Verdict verdict = BaseCell.checkSigned(BaseCell.signed(folder));
 
         assertThat(BaseCell.printed(verdict)).startsWith("nothing found; ");
         assertThat(verdict.word()).isEqualTo("releasable");

@@ -30,6 +30,13 @@ public record Signing(SignOffs stated, Identity identity, Substance substance) {
         return signed(statuses());
     }
 
+    /** What has to be signed before that one and was not by its day, in words. */
+    public List<String> toBeSignedFirst(SignOff one) {
+        return statuses().toBeSignedFirst(one).stream()
+                .map(due -> "`" + due.words().words() + "` of " + SignOff.covered(due.covers()))
+                .toList();
+    }
+
     private List<SignOff> readable() {
         return stated.signed().stream().filter(SignOff::readable).toList();
     }

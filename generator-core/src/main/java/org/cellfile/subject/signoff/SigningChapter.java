@@ -60,10 +60,15 @@ public final class SigningChapter {
                 .map(this::changes)
                 .forEach(blocks::add);
         if (!signing.stated().keys().isEmpty()) {
-            blocks.add(keys());
-            blocks.add(new Paragraph("The fingerprint of a key is the first 32 hexadecimal digits of the SHA-256 of its"
-                    + " SubjectPublicKeyInfo (RFC 8410). That a key is the person's is not proven by this file: ask"
-                    + " the person for the fingerprint on another way."));
+            blocks.add(new Section(
+                    "",
+                    "Public keys",
+                    List.of(
+                            keys(),
+                            new Paragraph(
+                                    "The fingerprint of a key is the first 32 hexadecimal digits of the SHA-256 of its"
+                                            + " SubjectPublicKeyInfo (RFC 8410). That a key is the person's is not proven by"
+                                            + " this file: have the person tell the fingerprint in another way."))));
         }
         blocks.add(check());
         signed.stream().filter(Signed::proven).map(this::message).forEach(blocks::add);
@@ -160,7 +165,7 @@ public final class SigningChapter {
 
     private Table keys() {
         return new Table(
-                "Public keys",
+                "Keys under which signatures are checked",
                 List.of(
                         Column.text("Key", 3),
                         Column.text("Of", 4),
@@ -188,17 +193,17 @@ public final class SigningChapter {
 
     private Section check() {
         Substance now = signing.substance();
-        String file = KeptTexts.path(now);
         return new Section(
                 "",
                 "Checking the digest without this program",
                 List.of(
-                        new Facts(List.of(
-                                new Fact("Whole file", now.digest(), "SHA-256 of this state"),
-                                new Fact(
-                                        "Text signed",
-                                        file,
-                                        "attached to this PDF once somebody signed with it kept"))),
+                        new Paragraph("SHA-256 of the whole file as it is now, and where its text is:"),
+                        new Points(List.of(
+                                now.digest(),
+                                KeptTexts.path(now)
+                                        + (signing.stated().kept().has(now)
+                                                ? ", attached to this PDF"
+                                                : ", which is written when somebody signs"))),
                         new Paragraph(
                                 "The text holds every stated and derived value, a line each, chapter by chapter. The"
                                         + " digest of a chapter is that of its lines from \"chapter\" and its name to the"
@@ -206,10 +211,11 @@ public final class SigningChapter {
                                         + " line of the text, followed by \"chapter\", name and digest of each chapter, a"
                                         + " line each. In a shell, with F for the file and C for the name of a chapter:"),
                         new Points(List.of(
-                                "d() { awk -v c=\"$1\" '/^chapter /{p=($2==c)} p' F | sha256sum | cut -d' ' -f1; }",
+                                "d() { awk -v c=$1 '/^chapter /{p=($2==c)} p' F | sha256sum | cut -d' ' -f1; }",
+                                "n() { awk '/^chapter /{print $2}' F; }",
+                                "w() { head -n1 F; for c in $(n); do echo chapter $c $(d $c); done; }",
                                 "of a chapter: d C",
-                                "of the whole: { head -n1 F; awk '/^chapter /{print $2}' F | while read c; do echo \"chapter $c"
-                                        + " $(d $c)\"; done; } | sha256sum"))));
+                                "of the whole: w | sha256sum"))));
     }
 
     /** The text that was signed, so that it can be typed into a file. */
@@ -234,12 +240,13 @@ public final class SigningChapter {
                                                 .key(key.characters())
                                                 .map(known -> known.publicKey().characters())
                                                 .orElse(""),
-                                        "in Base64"),
-                                new Fact(
-                                        "To check it",
-                                        "openssl pkeyutl -verify -rawin -pubin -inkey key.pem -in lines.txt -sigfile signature.bin",
-                                        "with the signature decoded (base64 -d), and the key between its lines BEGIN PUBLIC"
-                                                + " KEY and END PUBLIC KEY")))));
+                                        "in Base64"))),
+                        new Paragraph(
+                                "With the lines in lines.txt, the signature decoded (base64 -d) in signature.bin and the key"
+                                        + " between the lines BEGIN PUBLIC KEY and END PUBLIC KEY in key.pem, this checks it:"),
+                        new Points(
+                                List.of(
+                                        "openssl pkeyutl -verify -rawin -pubin -inkey key.pem -in lines.txt -sigfile signature.bin"))));
     }
 
     /** Lines for what nobody has signed in the files, and for what cannot be signed there. */
