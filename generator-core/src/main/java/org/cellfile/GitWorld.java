@@ -62,7 +62,8 @@ public final class GitWorld implements World {
      * @param revision a tag, a branch or a commit
      */
     public static GitWorld of(Path folder, String revision) throws NoSuchState {
-        if (revision.isBlank() || revision.startsWith("-") || !revision.strip().equals(revision)) {
+        // What stands behind `@{` is the log of this copy of the repository, which nobody else has.
+        if (!revision.matches("[^-\\s\\p{Cc}][^\\s\\p{Cc}]*") || revision.contains("@{")) {
             throw new NoSuchState("`" + revision + "` names no revision; write a tag, a branch or a commit");
         }
         try {

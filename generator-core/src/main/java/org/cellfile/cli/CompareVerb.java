@@ -73,11 +73,13 @@ final class CompareVerb implements Callable<Integer> {
                     command, "name two states, or one folder and with --since the revision to compare it with");
         }
         try {
-            Source older = since == null ? Comparison.at(first) : Comparison.since(folder(command), since);
-            Source newer = Comparison.at(second == null ? first : second);
+            Source older =
+                    since == null ? Comparison.at(there(first, command)) : Comparison.since(folder(command), since);
+            Source newer = Comparison.at(there(second == null ? first : second, command));
             return tell(Comparison.of(older, newer), command);
         } catch (NoSuchState none) {
-            throw new ParameterException(command, Objects.requireNonNull(none.getMessage()));
+            command.getErr().println(none.getMessage());
+            return Main.REFUSED;
         }
     }
 
@@ -86,6 +88,13 @@ final class CompareVerb implements Callable<Integer> {
             throw new ParameterException(command, "there is no folder " + first);
         }
         return first;
+    }
+
+    private static Path there(Path path, CommandLine command) {
+        if (!Files.exists(path)) {
+            throw new ParameterException(command, "there is no folder and no PDF " + path);
+        }
+        return path;
     }
 
     private int tell(Comparison.Outcome outcome, CommandLine command) {

@@ -81,7 +81,7 @@ final class Answers {
         return new Item(
                 about,
                 again
-                        ? done + " again on " + now.orElseThrow() + more
+                        ? done + (before.isPresent() ? " again on " : " on ") + now.orElseThrow() + more
                         : "open"
                                 + now.map(day -> ", " + done + " last on " + day)
                                         .orElse(", never " + done),
@@ -110,14 +110,19 @@ final class Answers {
         return stop.test().on().value();
     }
 
-    private static List<Item> values(List<ValueChange> values, int same) {
-        List<Item> items = new ArrayList<>();
-        values.forEach(value -> items.add(new Item(
+    /** How a derived value differs. */
+    static Item value(ValueChange value) {
+        return new Item(
                 value.tag(),
                 value.newer().isEmpty()
                         ? "was " + value.older() + " and is not derived any more"
                         : (value.older().isEmpty() ? "new" : value.older()) + " → " + value.newer(),
-                false)));
+                false);
+    }
+
+    private static List<Item> values(List<ValueChange> values, int same) {
+        List<Item> items = new ArrayList<>();
+        values.forEach(value -> items.add(value(value)));
         if (values.isEmpty() && same == 0) {
             items.add(new Item("", "no derived value rests on what differs", false));
         }
@@ -132,22 +137,34 @@ final class Answers {
     }
 
     private List<Item> installed(KindOfChange kind, Concerned concerned, Optional<LocalDate> since) {
-        return (kind.tests() == KindOfChange.Tests.OF_THE_THING ? concerned.standing() : concerned.safeguards())
-                .stream()
-                        .map(one -> item(
-                                one.tag().characters(),
-                                "measured",
-                                older.cell().safeguards().stream()
-                                        .map(guarding -> guarding.safeguard())
-                                        .filter(was -> was.tag()
-                                                .characters()
-                                                .equals(one.tag().characters()))
-                                        .findFirst()
-                                        .flatMap(Answers::measured),
-                                measured(one),
-                                since,
-                                ""))
-                        .toList();
+        List<Item> items = new ArrayList<>();
+        for (Safeguard one :
+                kind.tests() == KindOfChange.Tests.OF_THE_THING ? concerned.standing() : concerned.safeguards()) {
+            String tag = one.tag().characters();
+            items.add(item(
+                    tag,
+                    "measured",
+                    older.cell().safeguards().stream()
+                            .filter(was -> was.tag().equals(tag))
+                            .findFirst()
+                            .flatMap(was -> measured(was.safeguard())),
+                    measured(one),
+                    since,
+                    ""));
+        }
+        newer.cell().clearances().stream()
+                .filter(gap -> concerned.things().contains(gap.tag()))
+                .forEach(gap -> items.add(item(
+                        gap.tag(),
+                        "measured",
+                        older.cell().clearances().stream()
+                                .filter(was -> was.tag().equals(gap.tag()))
+                                .findFirst()
+                                .flatMap(was -> was.clearance().on().value()),
+                        gap.clearance().on().value(),
+                        since,
+                        "")));
+        return items;
     }
 
     /** The earliest day on which a distance of it was measured. */
@@ -182,7 +199,7 @@ final class Answers {
                             .flatMap(was -> was.installed().on().value()),
                     one.installed().on().value(),
                     since,
-                    ": " + one.installed().value().characters()));
+                    ", " + one.installed().value().characters()));
         }
         concerned
                 .withoutConfiguration()

@@ -86,7 +86,7 @@ public final class ChangeNoteBlocks {
         List<List<String>> rows = kinds.entrySet().stream()
                 .limit(most)
                 .map(entry -> List.of(
-                        entry.getKey().path(),
+                        entry.getKey().words(),
                         cut(entry.getKey().before(), LONGEST),
                         cut(entry.getKey().after(), LONGEST),
                         entry.getValue().iterator().next()
@@ -168,7 +168,7 @@ public final class ChangeNoteBlocks {
         if (words.size() < chosen.size()) {
             words.add((chosen.size() - words.size()) + " more");
         }
-        return String.join("; ", words);
+        return String.join("; ", words).replace("`", "");
     }
 
     private List<String> paper() {
@@ -194,7 +194,7 @@ public final class ChangeNoteBlocks {
                                                 .orElse(", open")));
         points.add(limited("Chapters of which the substance differs: ", compared.chapters(), Function.identity()));
         if (!compared.unexplained().isEmpty()) {
-            points.add(limited("Not explained by any change recorded: ", compared.unexplained(), Difference::path));
+            points.add(limited("Not explained by any change recorded: ", compared.unexplained(), Difference::words));
         }
         return points;
     }

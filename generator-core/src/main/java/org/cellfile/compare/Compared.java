@@ -115,11 +115,11 @@ public record Compared(
             State newer) {
         Set<String> resting = new TreeSet<>(ValueChange.resting(newer, places(alike, Difference::newer)));
         resting.addAll(ValueChange.resting(older, places(alike, Difference::older)));
-        boolean editions = kind.filter(EditionChanged.class::isInstance).isPresent();
+        if (kind.filter(EditionChanged.class::isInstance).isPresent()) {
+            resting.addAll(ValueChange.byOtherRules(older, newer));
+        }
         List<ValueChange> changed = values.stream()
-                .filter(value -> resting.contains(value.tag())
-                        || (editions && value.byOtherRules())
-                        || alike.stream().anyMatch(one -> isOf(value, one)))
+                .filter(value -> resting.contains(value.tag()) || alike.stream().anyMatch(one -> isOf(value, one)))
                 .toList();
         long same = resting.stream()
                 .filter(tag -> values.stream().noneMatch(value -> value.tag().equals(tag)))
@@ -149,7 +149,7 @@ public record Compared(
     private static Set<String> places(List<Difference> differences, Side side) {
         return differences.stream()
                 .flatMap(difference -> side.of(difference).stream())
-                .map(Statement::at)
+                .map(ValueChange::place)
                 .collect(Collectors.toSet());
     }
 

@@ -1,9 +1,11 @@
 package org.cellfile.compare;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.function.Function;
 import org.cellfile.dossier.Label;
 
@@ -25,6 +27,9 @@ public final class ComparisonText {
 
     private final StringBuilder text = new StringBuilder();
     private final Compared compared;
+
+    /** Tags of the derived values that stand above. */
+    private final Set<String> told = new HashSet<>();
 
     private ComparisonText(Compared compared) {
         this.compared = compared;
@@ -50,7 +55,7 @@ public final class ComparisonText {
         list(
                 "Not explained by any change recorded since (`changes`, what each touches)",
                 compared.unexplained(),
-                Difference::path);
+                Difference::words);
         decisions();
         if (!compared.same()) {
             text.append('\n');
@@ -86,12 +91,20 @@ public final class ComparisonText {
         long machine = count(compared, true);
         long others = count(compared, false);
         long open = compared.open();
+        long judged = compared.groups().stream()
+                .filter(group -> group.kind().isEmpty())
+                .mapToLong(group -> group.differences().size())
+                .sum();
         return machine + (machine == 1 ? " difference" : " differences") + " of the machine, " + others
                 + " of records and papers, " + compared.values().size() + " derived; "
                 + (open == 0
                         ? "nothing of what the matrix asks is open"
                         : open + (open == 1 ? " thing" : " things") + " of what the matrix asks "
-                                + (open == 1 ? "is" : "are") + " open");
+                                + (open == 1 ? "is" : "are") + " open")
+                + (judged == 0
+                        ? ""
+                        : "; " + judged + (judged == 1 ? " difference is" : " differences are")
+                                + " covered by no row of it and to be judged");
     }
 
     private static long count(Compared compared, boolean ofTheMachine) {
@@ -105,25 +118,41 @@ public final class ComparisonText {
     private void group(Group group) {
         text.append('\n');
         line(0, group.title());
-        int width = width(group.differences(), Difference::path);
+        int width = width(group.differences(), Difference::words);
         each(
                 2,
                 group.differences(),
-                one -> padded(one.path(), width) + "  " + cut(one.before()) + " → " + cut(one.after()) + "  ("
+                one -> padded(one.words(), width) + "  " + cut(one.before()) + " → " + cut(one.after()) + "  ("
                         + places(one) + ")" + explained(one));
         if (group.consequences().isEmpty()) {
-            each(4, group.values(), ComparisonText::value);
+            derived(group.values().stream().map(Answers::value).toList());
             return;
         }
         for (Consequence consequence : group.consequences()) {
             line(4, padded(consequence.proof().words(), PROOF) + consequence.asks());
             if (consequence.items().isEmpty()) {
-                line(6, "nothing recorded here belongs to it");
+                line(6, "nothing recorded belongs to it");
             } else if (consequence.proof() == Proof.DISTANCE) {
-                each(6, consequence.items(), item -> (item.about() + "  " + item.words()).strip());
+                derived(consequence.items());
             } else {
                 alike(consequence.items());
             }
+        }
+    }
+
+    /** What was told before is counted. */
+    private void derived(List<Consequence.Item> items) {
+        List<Consequence.Item> fresh = items.stream()
+                .filter(item -> item.about().isEmpty() || told.add(item.about()))
+                .toList();
+        int width = width(fresh, Consequence.Item::about);
+        each(
+                6,
+                fresh,
+                item -> item.about().isEmpty() ? item.words() : padded(item.about(), width) + "  " + item.words());
+        int before = items.size() - fresh.size();
+        if (before > 0) {
+            line(6, before + (before == 1 ? " value" : " values") + " told above");
         }
     }
 
@@ -133,6 +162,10 @@ public final class ComparisonText {
         items.forEach(item ->
                 said.computeIfAbsent(item.words(), any -> new ArrayList<>()).add(item.about()));
         said.forEach((words, about) -> {
+            if (about.size() == 1) {
+                line(6, (about.get(0) + "  " + words).strip());
+                return;
+            }
             StringBuilder list = new StringBuilder(words);
             String mark = ": ";
             for (String one : about) {
@@ -164,8 +197,7 @@ public final class ComparisonText {
     }
 
     private static String value(ValueChange value) {
-        return value.tag() + "  " + (value.older().isEmpty() ? "new" : value.older()) + " → "
-                + (value.newer().isEmpty() ? "not derived any more" : value.newer());
+        return value.tag() + "  " + Answers.value(value).words();
     }
 
     private static String sheet(SheetChange sheet) {

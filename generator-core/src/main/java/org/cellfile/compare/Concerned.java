@@ -33,11 +33,12 @@ record Concerned(Cell cell, Set<String> things) {
         return switch (difference.key()) {
             case "standards", "copy-values", "confirmations", "cell" -> everything(cell);
             case "modes" -> tags(cell.identity().robots().stream().map(robot -> robot.tag()));
+            case "clearances" -> Set.of(difference.label());
             default -> named(difference, cell);
         };
     }
 
-    /** The thing it is stated of, and for a configuration, a clearance or a table the one it belongs to. */
+    /** The thing it is stated of, and for a configuration, a clearance or a table the one it belongs to, which a change may name. */
     static Set<String> named(Difference difference, Cell cell) {
         Set<String> named = new LinkedHashSet<>();
         named.add(difference.label());

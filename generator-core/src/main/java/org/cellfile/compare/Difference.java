@@ -7,6 +7,8 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Statement;
 
@@ -21,6 +23,8 @@ import org.cellfile.dossier.Statement;
 public record Difference(String path, List<Statement> older, List<Statement> newer) {
 
     private static final int SHALLOWEST = 2;
+
+    private static final Pattern ESCAPED = Pattern.compile("%([2-7][0-9A-F])");
 
     /** Everything stated in which two states differ, in the order stated. */
     public static List<Difference> between(List<Statement> older, List<Statement> newer) {
@@ -121,6 +125,12 @@ public record Difference(String path, List<Statement> older, List<Statement> new
         return statements.size() == 1 && statements.get(0).path().equals(path)
                 ? statements.get(0).shown()
                 : statements.size() + (statements.size() == 1 ? " statement" : " statements");
+    }
+
+    /** The path for people: without the signs that stand for others in a single step. */
+    public String words() {
+        return ESCAPED.matcher(path)
+                .replaceAll(sign -> Matcher.quoteReplacement(Character.toString(Integer.parseInt(sign.group(1), 16))));
     }
 
     /** Where the older state has it; empty where it does not. */

@@ -6,12 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import org.cellfile.dossier.Statement;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.read.CsvFile;
 import org.cellfile.trace.Case;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Term;
-import org.jspecify.annotations.Nullable;
 
 /**
  * A derived value that is another one in two states.
@@ -20,9 +21,8 @@ import org.jspecify.annotations.Nullable;
  * @param words what it is
  * @param older as printed; empty when there was none
  * @param newer as printed; empty when there is none
- * @param byOtherRules true when it rests on other fixed values, tables or clauses than before
  */
-public record ValueChange(String tag, String words, String older, String newer, boolean byOtherRules) {
+public record ValueChange(String tag, String words, String older, String newer) {
 
     private static final String NONE = "";
 
@@ -40,28 +40,42 @@ public record ValueChange(String tag, String words, String older, String newer, 
             String to = is == null ? NONE : shown(is);
             if (!from.equals(to)) {
                 Derived any = is == null ? was : is;
-                changes.add(new ValueChange(
-                        tag,
-                        any == null ? "" : any.words(),
-                        from,
-                        to,
-                        !rules(was).equals(rules(is))));
+                changes.add(new ValueChange(tag, any == null ? "" : any.words(), from, to));
             }
         }
         return changes;
     }
 
-    private static Set<String> rules(@Nullable Derived derived) {
-        Set<String> rules = new TreeSet<>();
-        if (derived != null) {
-            rules.add(derived.clause());
-            derived.references().forEach(reference -> rules.add(reference.id()));
-        }
+    /** Values that both states have and that rest on other fixed values, tables or clauses in one than in the other. */
+    static Set<String> byOtherRules(State older, State newer) {
+        Map<String, Derived> before = older.cell().derived();
+        Set<String> tags = new TreeSet<>();
+        newer.cell().derived().forEach((tag, is) -> {
+            Derived was = before.get(tag);
+            if (was != null && !rules(was).equals(rules(is))) {
+                tags.add(tag);
+            }
+        });
+        return tags;
+    }
+
+    private static Set<String> rules(Derived derived) {
+        Set<String> rules = new TreeSet<>(Set.of(derived.clause()));
+        derived.references().forEach(reference -> rules.add(reference.id()));
         return rules;
     }
 
     private static String shown(Derived derived) {
         return derived.rounded().map(Quantity::toString).orElse("not computed");
+    }
+
+    /** Where a value rests on a statement: at its characters, or anywhere in the row of a table. */
+    static String place(Statement statement) {
+        return statement.key().equals(CsvFile.TABLE) ? line(statement.at()) : statement.at();
+    }
+
+    private static String line(String position) {
+        return position.substring(0, position.lastIndexOf(':') + 1);
     }
 
     /** The derived values of a state that rest on something stated at one of these places. */
@@ -78,7 +92,8 @@ public record ValueChange(String tag, String words, String older, String newer, 
 
     private static boolean rests(Term term, Set<String> places, Map<Derived, Boolean> known) {
         if (term instanceof Given given) {
-            return places.contains(given.stated().where().position());
+            String position = given.stated().where().position();
+            return places.contains(position) || places.contains(line(position));
         }
         if (term instanceof Derived derived) {
             Boolean before = known.get(derived);

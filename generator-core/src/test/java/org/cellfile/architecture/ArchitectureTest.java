@@ -113,7 +113,7 @@ class ArchitectureTest {
                     .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie.."))
             .and(only("org.cellfile").dependOnClassesThat().resideInAPackage("org.eclipse.jgit.."))
             .and(only("org.cellfile.cli..").dependOnClassesThat().resideInAPackage("picocli.."))
-            .and(only("org.cellfile.dossier..", "org.cellfile.finding..")
+            .and(only("org.cellfile.dossier..", "org.cellfile.finding..", "org.cellfile.compare..")
                     .dependOnClassesThat()
                     .resideInAPackage("com.fasterxml.."));
 

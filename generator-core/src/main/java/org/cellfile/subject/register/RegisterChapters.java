@@ -125,7 +125,7 @@ public final class RegisterChapters {
                 decision.substantial().characters()));
         return List.of(
                 new Table(
-                        "`" + decision.of().characters() + "`, decided by " + identity.nameOf(decision.by()) + " on "
+                        decision.of().characters() + ", decided by " + identity.nameOf(decision.by()) + " on "
                                 + decision.on().characters(),
                         List.of(Column.text("Question", 9), Column.text("Answer", 1)),
                         rows),

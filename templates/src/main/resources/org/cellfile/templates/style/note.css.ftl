@@ -5,3 +5,4 @@
 .form .section { -fs-page-break-min-height: 24mm; margin-top: 2mm; }
 .form ul.points { font-size: 8pt; line-height: 1.3; }
 table.write-in td { height: 6mm; }
+#note table.write-in td:first-child p.printed:first-line { font-weight: normal; }
