@@ -128,6 +128,73 @@ class MainTest {
         assertThat(note).doesNotExist();
     }
 
+    /** The demonstration cell speaks of this day, and nothing was overdue by then. */
+    private static final String DAY = "2026-11-20";
+
+    @Test
+    void aReleaseIsPrintedWhenItIsAskedForAndNothingBarsIt() throws IOException {
+        Ran draft = run("generate", cell, "--to", output);
+        assertThat(draft.out).contains("these pages are a draft, because no release was asked for");
+        SortedMap<String, String> before = bytes();
+        Ran ran = run("generate", cell, "--to", output, "--release", "--day", DAY);
+        assertThat(ran.code).as(ran.out + ran.err).isZero();
+        assertThat(ran.out).contains("nothing bars release; these pages are a release");
+        assertThat(bytes()).isNotEqualTo(before).containsOnlyKeys(before.keySet());
+        assertThat(run("check", cell, "--day", DAY).code).isZero();
+    }
+
+    @Test
+    void aReleaseThatSomethingBarsIsRefusedAndEarlierPagesStay() throws IOException {
+        assertThat(run("generate", cell, "--to", output).code).isZero();
+        SortedMap<String, String> before = bytes();
+        Files.delete(cell.resolve("hazards.yaml"));
+        Ran ran = run("generate", cell, "--to", output, "--release", "--day", DAY);
+        assertThat(ran.code).isEqualTo(1);
+        assertThat(ran.out)
+                .contains("error: no hazard of this cell is described")
+                .contains(
+                        "; the release was refused, and nothing was written; a draft can be printed by not asking for a"
+                                + " release");
+        assertThat(bytes()).isEqualTo(before);
+        assertThat(output.resolve(SET + "-not-current.txt")).exists();
+        assertThat(run("generate", cell, "--to", output, "--release", "--day", DAY, "--findings", "json").out)
+                .contains("\"verdict\" : \"refused\"");
+    }
+
+    @Test
+    void aDayThatCannotBeIsRefused() {
+        Ran early = run("generate", cell, "--to", output, "--release", "--day", "2026-11-19");
+        assertThat(early.code).isEqualTo(1);
+        assertThat(early.out)
+                .contains("before the day this description speaks of")
+                .contains("[day.not-possible]");
+        Ran late = run("check", cell, "--day", "2999-01-01");
+        assertThat(late.code).isEqualTo(1);
+        assertThat(late.out).contains("which has not come");
+        assertThat(output).doesNotExist();
+    }
+
+    @Test
+    void theLedgerIsWrittenAndHeld() throws IOException {
+        Ran first = run("derive", cell);
+        assertThat(first.code).as(first.out + first.err).isZero();
+        assertThat(first.out).contains("the ledger was written").contains("changed: 0, dropped: 0");
+        assertThat(run("check", cell).code).isZero();
+        change(
+                "derived.yaml",
+                "curtain-north.separation-distance, value: \"1238\"",
+                "curtain-north.separation-distance, value: \"1237\"");
+        Ran held = run("generate", cell, "--to", output);
+        assertThat(held.code).isEqualTo(1);
+        assertThat(held.out).contains("[ledger.not-equal]");
+        assertThat(run("derive", cell).out).contains("changed: curtain-north.separation-distance: 1237 mm → 1238 mm");
+        assertThat(run("check", cell).code).isZero();
+        change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
+        Ran refused = run("derive", cell);
+        assertThat(refused.code).isEqualTo(1);
+        assertThat(refused.out).contains("[claim.not-equal]").contains("; the ledger was not written");
+    }
+
     @Test
     void findingsAreToldInTheFormAskedFor() throws IOException {
         change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
@@ -158,7 +225,12 @@ class MainTest {
             run("check", temporary.resolve("nowhere")),
             run("explain", "no.such-thing"),
             run("explain", "no.such-thing", cell),
-            run("check", cell, "--findings", "song")
+            run("check", cell, "--findings", "song"),
+            run("check", cell, "--day", "20 November 2026"),
+            run("check", cell, "--day", "2026-02-30"),
+            run("generate", cell, "--day", "2026-11-20"),
+            run("derive"),
+            run("derive", temporary.resolve("nowhere"))
         }) {
             assertThat(ran.code).as(ran.toString()).isEqualTo(2);
             assertThat(ran.err).isNotBlank().doesNotContain("Exception").doesNotContain("\tat ");
@@ -167,7 +239,11 @@ class MainTest {
 
     @Test
     void helpAndVersionAreZero() {
-        assertThat(run("--help").out).contains("check").contains("generate").contains("explain");
+        assertThat(run("--help").out)
+                .contains("check")
+                .contains("generate")
+                .contains("derive")
+                .contains("explain");
         assertThat(run("--help").code).isZero();
         assertThat(run("--version").code).isZero();
     }
