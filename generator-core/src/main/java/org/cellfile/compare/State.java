@@ -26,8 +26,11 @@ public record State(String source, Cell cell, Optional<String> refused, Substanc
         return IdentityChapter.label(cell.identity().facts());
     }
 
+    /** What people stated; the ledger holds what the program derived, which is compared as such. */
     List<Statement> statements() {
-        return cell.statements();
+        return cell.statements().stream()
+                .filter(statement -> !statement.isDerived())
+                .toList();
     }
 
     /** True when something is stated at that path, or below it. */
