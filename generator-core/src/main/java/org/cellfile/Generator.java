@@ -62,19 +62,22 @@ public final class Generator {
 
     /** Reads, derives, checks and decides, and looks at what has fallen due by today. */
     public Checked check(World world) {
-        return decide(world, Optional.of(world.today()), List.of(Cell::ledgerFindings));
+        return check(world, Optional.empty());
     }
 
     /**
-     * The same by another day.
+     * The same by a day that was asked for.
      *
-     * @param day from the one the description speaks of to today; another one is refused
+     * @param day from the one the description speaks of to today, another one is refused; empty for today
      */
-    public Checked check(World world, LocalDate day) {
+    public Checked check(World world, Optional<LocalDate> day) {
         return decide(
                 world,
-                Optional.of(day),
-                List.of(Cell::ledgerFindings, cell -> JudgingDay.findings(cell, day, world.today())));
+                Optional.of(day.orElse(world.today())),
+                List.of(
+                        Cell::ledgerFindings,
+                        cell -> day.map(asked -> JudgingDay.findings(cell, asked, world.today()))
+                                .orElseGet(List::of)));
     }
 
     /** Reads, derives, checks and decides as far as it does not depend on the day of the run: what pages are printed from. */
@@ -101,16 +104,16 @@ public final class Generator {
 
     /** Checks, also what has fallen due by today, and lays out every page as a release if nothing bars one. */
     public Generated release(World world) {
-        return release(world, world.today());
+        return release(world, Optional.empty());
     }
 
     /**
-     * The same by another day.
+     * The same by a day that was asked for.
      *
-     * @param day from the one the description speaks of to today; another one is refused
+     * @param day from the one the description speaks of to today, another one is refused; empty for today
      */
-    public Generated release(World world, LocalDate day) {
-        Checked checked = check(world, day);
+    public Generated release(World world, Optional<LocalDate> day) {
+        Checked checked = check(world, day.or(() -> Optional.of(world.today())));
         return print(new Checked(checked.cell(), Decision.release(checked.verdict())));
     }
 

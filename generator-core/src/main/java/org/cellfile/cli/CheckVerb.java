@@ -3,7 +3,6 @@ package org.cellfile.cli;
 import java.util.Objects;
 import java.util.concurrent.Callable;
 import org.cellfile.Generator;
-import org.cellfile.source.World;
 import org.cellfile.verdict.Refused;
 import org.cellfile.verdict.Verdict;
 import org.jspecify.annotations.Nullable;
@@ -32,12 +31,8 @@ final class CheckVerb implements Callable<Integer> {
     @Override
     public Integer call() {
         CommandLine command = Objects.requireNonNull(spec).commandLine();
-        Generator generator = new Generator();
-        World world = cell.world(command);
-        Verdict verdict = judged.day(command)
-                .map(day -> generator.check(world, day))
-                .orElseGet(() -> generator.check(world))
-                .verdict();
+        Verdict verdict =
+                new Generator().check(cell.world(command), judged.day(command)).verdict();
         cell.tell(verdict, verdict.outcome(), command.getOut());
         return verdict instanceof Refused ? Main.REFUSED : Main.CLEAN;
     }

@@ -12,7 +12,6 @@ import org.cellfile.Generator;
 import org.cellfile.Generator.Generated;
 import org.cellfile.finding.FindingText;
 import org.cellfile.output.OutputFolder;
-import org.cellfile.source.World;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -78,14 +77,13 @@ final class GenerateVerb implements Callable<Integer> {
     }
 
     private Generated generated(CommandLine command) {
-        World world = cell.world(command);
         Optional<LocalDate> day = judged.day(command);
         if (day.isPresent() && !release) {
             throw new ParameterException(
                     command, "a draft is not judged by a day: leave --day out, or ask for a release with --release");
         }
         Generator generator = new Generator();
-        return release ? generator.release(world, day.orElse(world.today())) : generator.generate(world);
+        return release ? generator.release(cell.world(command), day) : generator.generate(cell.world(command));
     }
 
     private String refusal(Generated generated) {

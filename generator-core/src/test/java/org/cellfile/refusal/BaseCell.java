@@ -6,8 +6,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.stream.Stream;
@@ -190,13 +192,11 @@ public final class BaseCell {
     /** The same; where a case names a day, it is judged by that. */
     static Verdict check(Path folder, Path files) throws IOException {
         Path judged = files.resolve(JUDGED);
-        return Files.exists(judged)
-                ? withoutSignOffs(new Generator()
-                        .check(
-                                new FolderWorld(folder, DAY),
-                                JudgingDay.of(Files.readString(judged).strip()))
-                        .verdict())
-                : check(folder);
+        Optional<LocalDate> day = Files.exists(judged)
+                ? Optional.of(JudgingDay.of(Files.readString(judged).strip()))
+                : Optional.empty();
+        return withoutSignOffs(
+                new Generator().check(new FolderWorld(folder, DAY), day).verdict());
     }
 
     static List<String> ids(List<Finding> findings) {

@@ -4,10 +4,13 @@ import java.io.File;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Optional;
 import org.apache.maven.plugin.AbstractMojo;
 import org.apache.maven.plugin.MojoExecutionException;
 import org.apache.maven.plugins.annotations.Parameter;
 import org.cellfile.FolderWorld;
+import org.cellfile.JudgingDay;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingReport;
 import org.cellfile.finding.FindingText;
@@ -25,6 +28,21 @@ abstract class CellMojo extends AbstractMojo {
     /** The folder in which the cell's set of pages gets a folder of its own. */
     @Parameter(property = "cellfile.output", defaultValue = "${project.build.directory}/cellfile")
     private @Nullable File output;
+
+    /**
+     * The day by which a check or a release is judged, as in {@code 2026-03-31}, from the one the cell's files speak of to today.
+     * Today unless stated; by it an earlier release is built again. A draft is not judged by a day.
+     */
+    @Parameter(property = "cellfile.day")
+    private @Nullable String day;
+
+    final Optional<LocalDate> day() throws MojoExecutionException {
+        try {
+            return Optional.ofNullable(day).map(JudgingDay::of);
+        } catch (IllegalArgumentException notADay) {
+            throw new MojoExecutionException("<day> or -Dcellfile.day: " + notADay.getMessage(), notADay);
+        }
+    }
 
     final FolderWorld world() throws MojoExecutionException {
         return FolderWorld.of(folder());
@@ -68,6 +86,11 @@ abstract class CellMojo extends AbstractMojo {
 
     /** How many findings, and what came of them. */
     static String outcome(Verdict verdict) {
-        return FindingText.count(verdict.findings()) + "; " + verdict.outcome();
+        return outcome(verdict, verdict.outcome());
+    }
+
+    /** The same with other words for what came of them. */
+    static String outcome(Verdict verdict, String came) {
+        return FindingText.count(verdict.findings()) + "; " + came;
     }
 }

@@ -1,0 +1,6 @@
+def log = new File(basedir, 'build.log').getText('UTF-8')
+def first = new File(basedir, 'target/cellfile/agreeing-numbers/agreeing-numbers-safety-file.pdf')
+assert first.isFile()
+assert new File(basedir, 'target/second/agreeing-numbers').isDirectory()
+assert log.contains("The classifier safety-file is that of ${first} already, and nothing was written.")
+assert !new File(basedir, 'target/third/agreeing-numbers').exists()
