@@ -53,13 +53,13 @@ public final class Generator {
     }
 
     /** Reads, derives, checks and decides as far as it does not depend on the day of the run: what pages are printed from. */
-    public Checked recompute(World world) {
+    public Checked undated(World world) {
         return decide(world, Optional.empty());
     }
 
     /** Recomputes without the day of the run, then lays out every page as a draft; nothing is written. */
     public Generated generate(World world) {
-        return print(recompute(world));
+        return print(undated(world));
     }
 
     /** Checks, also what has fallen due by the day of the run, and lays out every page as a release if nothing bars one. */

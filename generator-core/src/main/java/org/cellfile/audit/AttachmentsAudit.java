@@ -47,7 +47,7 @@ final class AttachmentsAudit {
         tally.differ(
                 wrong.stream()
                         .map(one -> Refusal.finding(
-                                EmbeddedFiles.ATTACHMENT,
+                                AttachedFiles.ATTACHMENT,
                                 pdf.name(),
                                 "the embedded files are not those of a safety file: " + one,
                                 "open none of them before you know who made the file"))

@@ -64,7 +64,7 @@ public final class ReceivedPdf implements AutoCloseable {
         }
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         this.foreign = new ForeignParts(name);
-        this.files = new EmbeddedFiles(name).of(catalog);
+        this.files = new AttachedFiles(name).of(catalog);
         this.information = new TreeMap<>();
         COSDictionary stated = document.getDocumentInformation().getCOSObject();
         for (COSName key : stated.keySet()) {

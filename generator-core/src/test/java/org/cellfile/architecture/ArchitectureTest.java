@@ -66,6 +66,7 @@ class ArchitectureTest {
             "org.cellfile.check..",
             "org.cellfile.verdict..",
             "org.cellfile.render..",
+            "org.cellfile.audit..",
             "org.cellfile.output..",
             "org.cellfile",
             "org.cellfile.cli..");
@@ -98,7 +99,7 @@ class ArchitectureTest {
     static final ArchRule oneDoorForEachLibrary = CompositeArchRule.of(
                     only("org.cellfile.read..").dependOnClassesThat().resideInAPackage("org.yaml.."))
             .and(only("org.cellfile.render.template..").dependOnClassesThat().resideInAPackage("freemarker.."))
-            .and(only("org.cellfile.render.pdf..")
+            .and(only("org.cellfile.render.pdf..", "org.cellfile.audit..")
                     .dependOnClassesThat()
                     .resideInAnyPackage(
                             "org.apache.pdfbox..",
