@@ -71,7 +71,7 @@ public final class Comparison {
     private record Read(Optional<State> state, Verdict verdict) {}
 
     private static Read read(Source source) {
-        Generator.Checked checked = new Generator().recompute(source.world());
+        Generator.Checked checked = new Generator().undated(source.world());
         Verdict verdict = checked.cell()
                 .filter(cell -> !source.withEvidence())
                 .map(cell -> withoutEvidence(cell, checked.verdict()))

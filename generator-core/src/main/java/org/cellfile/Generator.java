@@ -81,13 +81,13 @@ public final class Generator {
     }
 
     /** Reads, derives, checks and decides as far as it does not depend on the day of the run: what pages are printed from. */
-    public Checked recompute(World world) {
+    public Checked undated(World world) {
         return decide(world, Optional.empty(), List.of(Cell::ledgerFindings));
     }
 
     /** The same of sources that came embedded in a safety file: that parts were left out of a copy does not bar what it was. */
     Checked received(World world) {
-        Checked checked = recompute(world);
+        Checked checked = undated(world);
         if (!(checked.verdict() instanceof Printable printable)) {
             return checked;
         }
@@ -99,7 +99,7 @@ public final class Generator {
 
     /** Recomputes without the day of the run, then lays out every page as a draft; nothing is written. */
     public Generated generate(World world) {
-        return print(recompute(world));
+        return print(undated(world));
     }
 
     /** Checks, also what has fallen due by today, and lays out every page as a release if nothing bars one. */

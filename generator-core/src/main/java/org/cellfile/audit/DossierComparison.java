@@ -188,15 +188,4 @@ final class DossierComparison {
         });
         return byName;
     }
-
-    /** Findings about everything but values. */
-    List<Finding> rest() {
-        return parts().stream()
-                .map(part -> Refusal.finding(
-                        DOSSIER,
-                        file,
-                        "the embedded dossier is not the one the embedded sources give; " + part,
-                        "ask whoever handed the file over for the file as it was made"))
-                .toList();
-    }
 }

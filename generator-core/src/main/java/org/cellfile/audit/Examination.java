@@ -4,12 +4,8 @@ import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
@@ -20,13 +16,10 @@ import java.util.stream.Collectors;
 import org.cellfile.cell.Cell;
 import org.cellfile.cell.Composition;
 import org.cellfile.dossier.Canonical;
-import org.cellfile.dossier.Dossier;
-import org.cellfile.dossier.MadeBy;
 import org.cellfile.dossier.Printed;
 import org.cellfile.dossier.Substance;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
-import org.cellfile.render.Attachment;
 import org.cellfile.render.layout.Markup;
 import org.cellfile.render.pdf.Embedded;
 import org.cellfile.render.pdf.Identifier;
@@ -43,7 +36,6 @@ public final class Examination {
     static final FindingId IDENTIFIER = new FindingId("audit.identifier");
     static final FindingId SOURCES = new FindingId("audit.sources");
     static final FindingId STATE = new FindingId("audit.state");
-    static final FindingId PAGE = new FindingId("audit.page-text");
 
     /** The attachment that holds the dossier. */
     public static final String DOSSIER = "dossier.json";
@@ -52,13 +44,16 @@ public final class Examination {
     public static final String PRINTED = "printed.json";
 
     private static final Set<String> OURS = Set.of(DOSSIER, PRINTED);
-    private static final String LEDGER = "ledger.";
+    private static final String LEDGER = "derived.yaml";
 
     private final Recomputation recomputation;
     private final TrustedKeys trusted;
     private final boolean redraw;
     private final Tally tally = new Tally();
     private final SortedMap<String, byte[]> sources = new TreeMap<>();
+
+    /** True when the file says that another version made it and differs from what this one makes. */
+    private boolean otherVersion;
 
     private Examination(Recomputation recomputation, TrustedKeys trusted, boolean redraw) {
         this.recomputation = recomputation;
@@ -160,7 +155,8 @@ public final class Examination {
         tally.differ(pdf.foreign(), "parts that this program never writes");
         pages.refused().ifPresent(tally::differs);
         if (prints.isPresent() && pages.refused().isEmpty()) {
-            pages(pdf, pages.texts(), prints.get());
+            new PagesAudit(pdf.name(), tally)
+                    .run(pages.texts(), prints.get().text().join(), otherVersion);
         }
         outcome.cell().ifPresent(cell -> new SignOffAudit(cell, trusted, tally).run());
         if (prints.isPresent() && redraw) {
@@ -184,12 +180,13 @@ public final class Examination {
     /**
      * What the sources give, when they can be printed in the state the file says.
      *
-     * @param otherVersion true when a difference may be due to another version
+     * @param text what its pages must say; made while other things are compared
      */
-    private record Prints(Cell cell, Printable printable, Markup markup, boolean otherVersion) {}
+    private record Prints(Cell cell, Printable printable, Markup markup, CompletableFuture<DueText> text) {}
 
     private Optional<Prints> recomputed(
             ReceivedPdf pdf, Recomputation.Outcome outcome, String dossier, String printed) {
+        Optional<Prints> prints = Optional.empty();
         if (outcome.verdict() instanceof Refused refused) {
             tally.differs(
                     Refusal.finding(
@@ -201,195 +198,69 @@ public final class Examination {
             tally.cannotSay(
                     "pages: nothing is printed from sources that are refused, so that there is nothing to hold them"
                             + " against");
-        } else {
-            tally.agrees("sources: " + sources.size() + " files, recomputed; nothing refuses");
+        } else if (outcome.verdict() instanceof Printable printable) {
+            tally.agrees("sources: " + counted(sources.size(), "file", "files") + ", recomputed; nothing refuses");
+            prints = printed(pdf, outcome.cell().orElseThrow(), printable, printed);
         }
+        outcome.cell()
+                .ifPresent(cell -> otherVersion = new DossierAudit(pdf.name(), tally)
+                        .run(
+                                dossier,
+                                outcome.verdict() instanceof Printable printable
+                                        ? printable.dossier()
+                                        : Composition.compose(cell)));
         ledger(outcome);
-        if (outcome.cell().isEmpty()) {
-            return Optional.empty();
-        }
-        Cell cell = outcome.cell().get();
-        Dossier due =
-                outcome.verdict() instanceof Printable printable ? printable.dossier() : Composition.compose(cell);
-        boolean otherVersion = dossier(pdf, dossier, due);
-        return outcome.verdict() instanceof Printable printable
-                ? printed(pdf, cell, printable, printed, otherVersion)
-                : Optional.empty();
+        prints.ifPresent(one -> {
+            new AttachmentsAudit(pdf, tally).run(recomputation.attachments(one.cell(), one.printable()), otherVersion);
+            MetadataAudit.run(pdf, one.markup(), one.printable().dossier().label(), tally);
+        });
+        return prints;
     }
 
-    /** The ledger of derived values is held against the recomputation wherever sources are; here it is only said. */
-    private void ledger(Recomputation.Outcome outcome) {
-        if (outcome.verdict().findings().stream()
-                .noneMatch(finding -> finding.id().words().startsWith(LEDGER))) {
-            if (sources.keySet().stream().anyMatch(name -> name.endsWith("derived.yaml"))) {
-                tally.agrees("ledger: every derived value as it was entered");
-            } else {
-                tally.cannotSay(
-                        "ledger: the sources hold none, so that a number that was always wrong is not told from one that"
-                                + " was changed");
-            }
-        }
-    }
-
-    /** Holds the dossiers against each other; true when the embedded one was made by another version. */
-    private boolean dossier(ReceivedPdf pdf, String embedded, Dossier due) {
-        if (embedded.equals(Canonical.json(due))) {
-            tally.agrees("derived values: " + due.values().size() + ", the same in the embedded dossier");
-            tally.agrees("embedded dossier: " + due.chapters().size() + " chapters, "
-                    + due.digests().size() + " digests, sheets, forms and dates are those the sources give");
-            return false;
-        }
-        Optional<DossierComparison> comparison = DossierComparison.of(pdf.name(), embedded, due);
-        if (comparison.isEmpty()) {
-            tally.differs(Refusal.finding(
-                    DossierComparison.DOSSIER,
-                    pdf.name(),
-                    "the embedded `" + DOSSIER + "` is not the form in which this program writes a dossier",
-                    "ask whoever handed the file over for the file as it was made"));
-            return false;
-        }
-        List<Finding> values = comparison.get().values();
-        if (values.isEmpty()) {
-            tally.agrees("derived values: " + due.values().size() + ", the same in the embedded dossier");
-        }
-        tally.differ(values, "derived values differ");
-        Optional<String> version = comparison.get().otherVersion();
-        if (version.isEmpty()) {
-            List<Finding> rest = comparison.get().rest();
-            if (values.isEmpty() && rest.isEmpty()) {
-                tally.differs(Refusal.finding(
-                        DossierComparison.DOSSIER,
-                        pdf.name(),
-                        "the embedded `" + DOSSIER
-                                + "` says the same as the sources, but not in the form this program writes",
-                        "ask whoever handed the file over for the file as it was made"));
-            }
-            tally.differ(rest, "parts of the dossier differ");
-            return false;
-        }
-        List<String> parts = comparison.get().parts();
-        tally.cannotSay("version: made by " + version.get() + ", this is " + MadeBy.version()
-                + "; whether what differs is due to that");
-        comparison.get().rules().forEach(rule -> tally.cannotSay("rules of another version: " + rule));
-        if (!parts.isEmpty()) {
-            tally.differs(otherVersion(pdf, version.get(), "parts of the dossier", parts));
-        }
-        return true;
-    }
-
-    private static Finding otherVersion(ReceivedPdf pdf, String version, String what, List<String> lines) {
-        return Refusal.finding(
-                        DossierComparison.OTHER_VERSION,
-                        pdf.name(),
-                        "the file says that it was made by version " + version + ", this is " + MadeBy.version()
-                                + ", and " + lines.size() + " " + what + " differ",
-                        "have it audited by version " + version + ", which must find no difference")
-                .because(lines.size() <= 10 ? lines : concat(lines.subList(0, 10), "…"));
-    }
-
-    private static List<String> concat(List<String> lines, String last) {
-        List<String> all = new ArrayList<>(lines);
-        all.add(last);
-        return all;
-    }
-
-    /** Prepares what the pages are held against, in the state that the file says it was printed in. */
-    private Optional<Prints> printed(
-            ReceivedPdf pdf, Cell cell, Printable recomputed, String printed, boolean otherVersion) {
+    /** What the pages are held against, in the state in which the file says that it was printed. */
+    private Optional<Prints> printed(ReceivedPdf pdf, Cell cell, Printable recomputed, String printed) {
         String state = Canonical.leaves(printed)
                 .map(leaves -> leaves.getOrDefault(List.of("state"), ""))
                 .orElse("");
         Verdict verdict = state.equals(Printed.RELEASED) ? Decision.release(recomputed) : recomputed;
-        if (!(verdict instanceof Printable printable)) {
-            List<String> bars =
-                    recomputed.missing().stream().map(Finding::sentence).toList();
-            tally.differs(Refusal.finding(
-                            STATE,
-                            pdf.name(),
-                            "the file says that it is a release, and " + bars.size()
-                                    + (bars.size() == 1 ? " thing bars" : " things bar") + " release",
-                            "take it for a draft, if for anything, and ask who released it")
-                    .because(bars));
+        if (verdict instanceof Printable printable) {
+            int missing = printable.missing().size();
+            tally.agrees("state: printed as a "
+                    + (printable.draft()
+                            ? "draft, " + counted(missing, "thing bars", "things bar") + " release"
+                            : "release, and nothing bars one"));
+            Markup markup = new Markup(printable);
+            return Optional.of(new Prints(
+                    cell, printable, markup, CompletableFuture.supplyAsync(() -> DueText.of(markup.safetyFile()))));
+        }
+        List<String> bars = recomputed.missing().stream().map(Finding::sentence).toList();
+        tally.differs(Refusal.finding(
+                        STATE,
+                        pdf.name(),
+                        "the file says that it is a release, and " + counted(bars.size(), "thing bars", "things bar")
+                                + " release",
+                        "take it for a draft, if for anything, and ask who released it")
+                .because(bars));
+        tally.cannotSay(
+                "pages: nothing is printed as a release while release is barred, so that there is nothing to hold"
+                        + " them against");
+        return Optional.empty();
+    }
+
+    static String counted(int count, String one, String many) {
+        return count + " " + (count == 1 ? one : many);
+    }
+
+    /** The ledger of derived values is held against the recomputation wherever sources are; here it is only said. */
+    private void ledger(Recomputation.Outcome outcome) {
+        if (sources.keySet().stream().noneMatch(name -> name.equals(LEDGER) || name.endsWith("/" + LEDGER))) {
             tally.cannotSay(
-                    "pages: nothing is printed as a release while release is barred, so that there is nothing to hold"
-                            + " them against");
-            return Optional.empty();
+                    "ledger: the sources hold none, so that a number that was always wrong is not told from one that"
+                            + " was changed");
+        } else if (outcome.verdict().findings().stream()
+                .noneMatch(finding -> finding.id().words().startsWith("ledger."))) {
+            tally.agrees("ledger: every derived value as it was entered");
         }
-        tally.agrees("state: printed as a " + (printable.draft() ? "draft" : "release") + ", "
-                + printable.missing().size() + " things bar release");
-        attachments(pdf, recomputation.attachments(cell, printable), otherVersion);
-        Markup markup = new Markup(printable);
-        MetadataAudit.run(pdf, markup, printable.dossier().label(), tally);
-        return Optional.of(new Prints(cell, printable, markup, otherVersion));
-    }
-
-    /** Each embedded file is one that would be embedded, and none is missing; the dossier was looked at before. */
-    private void attachments(ReceivedPdf pdf, List<Attachment> due, boolean otherVersion) {
-        Map<String, Attachment> byName = new HashMap<>();
-        due.forEach(one -> byName.put(one.name(), one));
-        List<String> wrong = new ArrayList<>();
-        for (Embedded file : pdf.files()) {
-            Attachment wanted = byName.remove(file.name());
-            if (wanted == null) {
-                wrong.add("`" + file.name() + "` is no source of this cell");
-            } else if (!file.mediaType().equals(wanted.mediaType())
-                    || !file.description().equals(wanted.description())
-                    || !file.relationship().equals(wanted.relationship().word())) {
-                wrong.add("`" + file.name() + "` is described otherwise than this program does");
-            } else if (!file.name().equals(DOSSIER)
-                    && !Arrays.equals(file.content(), wanted.content())
-                    && !otherVersion) {
-                wrong.add("`" + file.name() + "` is not as this program writes it");
-            }
-        }
-        byName.keySet().stream().sorted().forEach(name -> wrong.add("`" + name + "` is missing"));
-        if (wrong.isEmpty()) {
-            tally.agrees("embedded files: " + pdf.files().size() + ", each where it belongs");
-        }
-        tally.differ(
-                wrong.stream()
-                        .map(one -> Refusal.finding(
-                                EmbeddedFiles.ATTACHMENT,
-                                pdf.name(),
-                                "the embedded files are not those of a safety file: " + one,
-                                "open none of them before you know who made the file"))
-                        .toList(),
-                "embedded files");
-    }
-
-    private void pages(ReceivedPdf pdf, List<PageText> texts, Prints prints) {
-        List<TextComparison.Difference> differences =
-                TextComparison.of(DueText.of(prints.markup().safetyFile()), texts);
-        if (differences.isEmpty()) {
-            tally.agrees("pages: " + texts.size() + ", every word is due and every word that is due is there");
-            return;
-        }
-        if (prints.otherVersion()) {
-            tally.differs(otherVersion(
-                    pdf,
-                    "another",
-                    "places on its pages",
-                    differences.stream().map(Examination::told).toList()));
-            return;
-        }
-        tally.differ(
-                differences.stream()
-                        .map(one -> Refusal.finding(
-                                PAGE,
-                                pdf.name(),
-                                told(one),
-                                "go by the embedded sources; ask whoever handed the file over who changed the page"))
-                        .toList(),
-                "places on the pages differ");
-    }
-
-    private static String told(TextComparison.Difference one) {
-        return one.says().isBlank()
-                ? "page " + one.page() + " lacks `" + one.due().strip() + "`"
-                : one.due().isBlank()
-                        ? "page " + one.page() + " says `" + one.says().strip() + "`, and nothing of that is due"
-                        : "page " + one.page() + " says `" + one.says().strip() + "`, due is `"
-                                + one.due().strip() + "`";
     }
 
     /** What is named in the sources and does not travel with them. */

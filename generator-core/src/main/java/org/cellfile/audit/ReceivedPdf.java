@@ -45,7 +45,6 @@ public final class ReceivedPdf implements AutoCloseable {
     private final String name;
     private final byte[] bytes;
     private final PDDocument document;
-    private final List<COSDictionary> pages;
     private final ForeignParts foreign;
     private final List<Embedded> files;
     private final Map<String, String> information;
@@ -65,9 +64,7 @@ public final class ReceivedPdf implements AutoCloseable {
         }
         COSDictionary catalog = document.getDocumentCatalog().getCOSObject();
         this.foreign = new ForeignParts(name);
-        foreign.catalog(catalog);
-        this.pages = pages(document);
-        this.files = new EmbeddedFiles(name).of(catalog);
+        this.files = new AttachedFiles(name).of(catalog);
         this.information = new TreeMap<>();
         COSDictionary stated = document.getDocumentInformation().getCOSObject();
         for (COSName key : stated.keySet()) {
@@ -142,7 +139,7 @@ public final class ReceivedPdf implements AutoCloseable {
                 "ask whoever handed it over for the file as it was made");
     }
 
-    private static List<COSDictionary> pages(PDDocument document) throws Refusal, IOException {
+    private List<COSDictionary> pages() throws IOException {
         List<COSDictionary> pages = new ArrayList<>();
         for (PDPage page : document.getPages()) {
             pages.add(page.getCOSObject());
@@ -193,14 +190,17 @@ public final class ReceivedPdf implements AutoCloseable {
         return files.stream().filter(file -> file.name().equals(called)).findFirst();
     }
 
-    /** The text of each page in the order it was drawn; also looks for what does not belong on a page. */
+    /** The text of each page in the order it was drawn; also looks for what does not belong on a page or into the file. */
     public List<PageText> texts() throws Refusal {
-        return guarded(name, () -> new PageReader(name, foreign).read(pages));
+        return guarded(name, () -> {
+            foreign.catalog(document.getDocumentCatalog().getCOSObject());
+            return new PageReader(name, foreign).read(pages());
+        });
     }
 
     /** The instructions of each page. */
     List<byte[]> drawn() throws Refusal {
-        return guarded(name, () -> new PageReader(name, foreign).contents(pages));
+        return guarded(name, () -> new PageReader(name, foreign).contents(pages()));
     }
 
     /** What does not belong into the file; complete when the {@link #texts} were read. */

@@ -30,9 +30,9 @@ public final class Identifier {
         NONE
     }
 
-    private static final byte[] BEFORE = "/ID [<".getBytes(StandardCharsets.US_ASCII);
-    private static final byte[] BETWEEN = "> <".getBytes(StandardCharsets.US_ASCII);
-    private static final byte[] AFTER = ">]".getBytes(StandardCharsets.US_ASCII);
+    private static final String BEFORE = "/ID [<";
+    private static final String BETWEEN = "> <";
+    private static final String AFTER = ">]";
     private static final int BYTES = 32;
     private static final int DIGITS = BYTES * 2;
 
@@ -63,7 +63,7 @@ public final class Identifier {
         if (at < 0) {
             return Worth.NONE;
         }
-        return stands(digits(file, at), file, at) ? Worth.HOLDS : Worth.DIFFERS;
+        return Arrays.equals(digits(file, at), Arrays.copyOfRange(file, at, at + DIGITS)) ? Worth.HOLDS : Worth.DIFFERS;
     }
 
     /** What belongs where the digits of the second string begin. */
@@ -77,23 +77,19 @@ public final class Identifier {
 
     /** Where the digits of the second string begin; negative when there are none, or more than one of this form. */
     private static int place(byte[] file) {
+        String text =
+                new String(file, StandardCharsets.ISO_8859_1); // one byte, one character: it is searched fastest so
         int found = -1;
-        for (int at = 0; at + BEFORE.length + 2 * DIGITS + BETWEEN.length + AFTER.length <= file.length; at++) {
-            if (file[at] == BEFORE[0]
-                    && stands(BEFORE, file, at)
-                    && stands(BETWEEN, file, at + BEFORE.length + DIGITS)
-                    && stands(AFTER, file, at + BEFORE.length + DIGITS + BETWEEN.length + DIGITS)) {
+        for (int at = text.indexOf(BEFORE); at >= 0; at = text.indexOf(BEFORE, at + 1)) {
+            int second = at + BEFORE.length() + DIGITS + BETWEEN.length();
+            if (text.startsWith(BETWEEN, second - BETWEEN.length()) && text.startsWith(AFTER, second + DIGITS)) {
                 if (found >= 0) {
                     return -1;
                 }
-                found = at + BEFORE.length + DIGITS + BETWEEN.length;
+                found = second;
             }
         }
         return found;
-    }
-
-    private static boolean stands(byte[] expected, byte[] file, int at) {
-        return Arrays.equals(expected, 0, expected.length, file, at, at + expected.length);
     }
 
     private static MessageDigest sha256() {

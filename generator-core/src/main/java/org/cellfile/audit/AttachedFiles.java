@@ -17,7 +17,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.render.pdf.Embedded;
 
 /** Takes the embedded files out of a PDF that nobody vouches for. */
-final class EmbeddedFiles {
+final class AttachedFiles {
 
     /** An embedded file has a name under which it cannot be saved, or is not embedded as this program does. */
     static final FindingId ATTACHMENT = new FindingId("audit.attachment");
@@ -32,8 +32,9 @@ final class EmbeddedFiles {
     private final Inflated contents;
     private final Map<String, COSDictionary> found = new LinkedHashMap<>();
     private final Set<String> unlike = new HashSet<>();
+    private int nodes;
 
-    EmbeddedFiles(String file) {
+    AttachedFiles(String file) {
         this.file = file;
         this.contents = new Inflated(file, "embedded files", 8 << 20, 32L << 20);
     }
@@ -62,6 +63,9 @@ final class EmbeddedFiles {
     }
 
     private void walk(COSDictionary node, int depth) throws Refusal {
+        if (++nodes > MOST) {
+            throw tooMany(); // a list of lists without a name in it
+        }
         if (depth > DEEPEST) {
             throw refused("the list of them is nested deeper than " + DEEPEST + " times");
         }
@@ -77,9 +81,6 @@ final class EmbeddedFiles {
         }
         COSArray kids = node.getCOSArray(COSName.KIDS);
         if (kids != null) {
-            if (kids.size() > MOST) {
-                throw tooMany();
-            }
             for (int i = 0; i < kids.size(); i++) {
                 if (kids.getObject(i) instanceof COSDictionary kid) {
                     walk(kid, depth + 1);
