@@ -14,12 +14,14 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.ToLongFunction;
+import org.cellfile.Comparison;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
 import org.cellfile.Generator.Checked;
 import org.cellfile.Generator.Generated;
 import org.cellfile.SideBySide;
 import org.cellfile.cell.Cell;
+import org.cellfile.compare.ComparisonText;
 import org.cellfile.source.World;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
@@ -28,7 +30,7 @@ import org.cellfile.trace.Drawing;
 import org.cellfile.verdict.Refused;
 
 /**
- * Times in one process: the demo, checked and generated; a hundred cells of thirty safeguards one after another, each recomputed
+ * Times in one process: the demo, checked and generated; two states of a cell of thirty safeguards compared; a hundred cells of thirty safeguards one after another, each recomputed
  * under two editions with every working drawn; and a hundred small cells of ten safety functions built from parts, with every
  * working drawn.
  */
@@ -70,6 +72,10 @@ public final class Benchmark {
             }
         }));
         World safeguards = grown(withoutFunctions(demo), "safeguards.yaml", SAFEGUARDS);
+        World changed = changed(safeguards, "safeguards.yaml", "resolution: 14 mm", "resolution: 20 mm");
+        print(
+                "compare two states of 30 safeguards, median of 20 warm runs",
+                median(20, () -> compare(safeguards, changed)));
         timed(
                 "100 cells of 30 safeguards, two editions, all",
                 safeguards,
@@ -78,6 +84,33 @@ public final class Benchmark {
                 "100 cells of 10 safety functions, warm, all",
                 functions,
                 cell -> cell.controlSystem().functions().size());
+    }
+
+    private static void compare(World older, World newer) {
+        Comparison.Outcome outcome =
+                Comparison.of(new Comparison.Source("older", older, true), new Comparison.Source("newer", newer, true));
+        if (!(outcome instanceof Comparison.Told told) || told.compared().same()) {
+            throw new IllegalStateException("nothing differs");
+        }
+        ComparisonText.of(told.compared());
+    }
+
+    /** The cell with another text in one of its files. */
+    private static World changed(World cell, String file, String from, String to) throws IOException {
+        List<World.Entry> entries = new ArrayList<>();
+        for (World.Entry entry : cell.entries()) {
+            try (InputStream stream = entry.content().open()) {
+                byte[] bytes = stream.readAllBytes();
+                entries.add(entry(
+                        entry.path(),
+                        entry.path().equals(file)
+                                ? new String(bytes, StandardCharsets.UTF_8)
+                                        .replace(from, to)
+                                        .getBytes(StandardCharsets.UTF_8)
+                                : bytes));
+            }
+        }
+        return new Held(entries, cell.today());
     }
 
     /** A hundred such cells, each checked and every working of it drawn. */

@@ -56,7 +56,7 @@ public final class ChangeNoteBlocks {
         blocks.add(new Paragraph(ComparisonText.summary(compared) + "."));
         changes(blocks);
         voided(blocks);
-        blocks.add(new Section("", "Paper", List.of(new Points(paper()))));
+        blocks.add(new Section("", "Sheets, sign-offs, records", List.of(new Points(paper()))));
         blocks.add(new Section("", "Is it a substantial modification?", decisions()));
         return blocks;
     }

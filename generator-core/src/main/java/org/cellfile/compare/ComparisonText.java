@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
+import org.cellfile.cell.Substances;
 import org.cellfile.dossier.Label;
 
 /** A comparison as text for people. */
@@ -123,7 +124,9 @@ public final class ComparisonText {
                 2,
                 group.differences(),
                 one -> padded(one.words(), width) + "  " + cut(one.before()) + " → " + cut(one.after()) + "  ("
-                        + places(one) + ")" + explained(one));
+                        + places(one) + ")"
+                        + explained(one)
+                        + (group.ofTheMachine() ? "" : "  " + paper(one)));
         if (group.consequences().isEmpty()) {
             derived(group.values().stream().map(Answers::value).toList());
             return;
@@ -185,6 +188,14 @@ public final class ComparisonText {
     private String explained(Difference difference) {
         List<String> by = compared.explanations().getOrDefault(difference, List.of());
         return by.isEmpty() ? "" : "  [" + String.join(", ", by) + "]";
+    }
+
+    /** The paper that a record or a name stands on. */
+    private static String paper(Difference difference) {
+        String key = difference.key();
+        return key.equals("sheets")
+                ? "posted sheets"
+                : Substances.chapter(key).map(chapter -> "chapter " + chapter).orElse("no part of what is signed");
     }
 
     private static String places(Difference difference) {

@@ -3,8 +3,10 @@ package org.cellfile.subject.verification;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.read.Section;
@@ -42,6 +44,7 @@ public final class Verification {
     private final ControlSystem.Described controlSystem;
     private final List<Mode> modes;
     private final Registers registers;
+    private final List<Reached> reached;
     private final List<Tested> things;
     private final List<RequiredTest> required;
 
@@ -58,6 +61,9 @@ public final class Verification {
         this.controlSystem = controlSystem;
         this.modes = modes;
         this.registers = registers;
+        this.reached = registers.changes().stream()
+                .map(change -> new Reached(change, reached(change, controlSystem)))
+                .toList();
         this.things = Stream.of(
                         safeguards.stream().map(Tested::of),
                         devices.stream().map(Tested::of),
@@ -67,6 +73,18 @@ public final class Verification {
                 .toList();
         this.required =
                 things.stream().flatMap(thing -> required(thing).stream()).toList();
+    }
+
+    /** What a change touches, and what acts through that. */
+    private record Reached(Change change, Set<String> things) {}
+
+    private static Set<String> reached(Change change, ControlSystem.Described controlSystem) {
+        Set<String> things = new HashSet<>();
+        change.touches().stream().map(Stated::characters).forEach(touched -> {
+            things.add(touched);
+            things.addAll(controlSystem.triggers(touched));
+        });
+        return things;
     }
 
     private List<RequiredTest> required(Tested thing) {
@@ -197,8 +215,9 @@ public final class Verification {
 
     /** The changes that touch a thing, or something through which it acts, and are later than a result of it. */
     List<Change> changesSince(RequiredTest test, Outcome outcome) {
-        return registers.changes().stream()
-                .filter(change -> !through(change, test.tag()).isEmpty())
+        return reached.stream()
+                .filter(one -> one.things().contains(test.tag()))
+                .map(Reached::change)
                 .filter(change ->
                         change.on().value().filter(outcome.on()::isBefore).isPresent())
                 .toList();

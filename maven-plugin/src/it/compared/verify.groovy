@@ -1,0 +1,6 @@
+def log = new File(basedir, 'build.log').getText('UTF-8')
+assert log.contains('the older state would be refused by this version (6 errors')
+assert log.contains('Records of measuring and testing')
+def output = new File(basedir, 'target/cellfile')
+assert new File(output, 'change-note.pdf').getText('ISO-8859-1').startsWith('%PDF-')
+assert new File(output, 'comparison.json').getText('UTF-8').contains('"older"')
