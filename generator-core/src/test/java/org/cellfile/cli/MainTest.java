@@ -147,11 +147,11 @@ class MainTest {
     void aReleaseThatSomethingBarsIsRefusedAndEarlierPagesStay() throws IOException {
         assertThat(run("generate", cell, "--to", output).code).isZero();
         SortedMap<String, String> before = bytes();
-        Files.delete(cell.resolve("hazards.yaml"));
+        Files.delete(cell.resolve("sign-offs.yaml"));
         Ran ran = run("generate", cell, "--to", output, "--release", "--day", DAY);
         assertThat(ran.code).isEqualTo(1);
         assertThat(ran.out)
-                .contains("error: no hazard of this cell is described")
+                .contains("error: nobody signed the whole file as `tested`")
                 .contains(
                         "; the release was refused, and nothing was written; a draft can be printed by not asking for a"
                                 + " release");
@@ -176,6 +176,7 @@ class MainTest {
 
     @Test
     void theLedgerIsWrittenAndHeld() throws IOException {
+        Files.delete(cell.resolve("derived.yaml"));
         Ran first = run("derive", cell);
         assertThat(first.code).as(first.out + first.err).isZero();
         assertThat(first.out).contains("the ledger was written").contains("changed: 0, dropped: 0");

@@ -261,8 +261,8 @@ class EarlierStatesTest {
 
     @Test
     void whatIsNoPdfOfACellIsRefused() throws Exception {
-        refused(pdf("no PDF".getBytes(StandardCharsets.UTF_8)), "cannot be read as a PDF");
-        refused(pdf(new byte[0]), "cannot be read as a PDF");
+        refused(pdf("no PDF".getBytes(StandardCharsets.UTF_8)), "does not begin as a PDF does");
+        refused(pdf(new byte[0]), "does not begin as a PDF does");
         byte[] good = safetyFile();
         refused(pdf(Arrays.copyOf(good, 2000)), "cannot be");
         refused(pdf(embedding(Map.of())), "holds no sources of a cell");
@@ -271,8 +271,8 @@ class EarlierStatesTest {
         for (int i = 0; i <= 300; i++) {
             many.put("file-" + i + ".yaml", new byte[] {'#'});
         }
-        refused(pdf(embedding(many)), "more is embedded in it");
-        refused(pdf(encrypted(good)), "is not read");
+        refused(pdf(embedding(many)), "more than 300 files are embedded");
+        refused(pdf(encrypted(good)), "encrypted");
         refused(temporary.resolve("not-there.pdf"), "there is no folder and no PDF");
     }
 
