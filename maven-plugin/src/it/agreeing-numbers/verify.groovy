@@ -10,3 +10,8 @@ assert log.contains('every recomputed value agrees with the recorded one')
 assert log.contains('written: ') && log.contains('agreeing-numbers-safety-file.pdf')
 // the default phases: check in validate, generate in package
 assert log.indexOf(':check') < log.indexOf(':generate')
+// signed by three people, one after the other
+def signed = new File(basedir, 'src/main/cell/sign-offs.yaml').readLines('UTF-8').findAll { it.contains('words: ') }*.trim()
+assert signed == ['words: tested', 'words: checked', 'words: released for use']
+assert new File(basedir, 'src/main/cell/signed').list().length == 1
+assert log.contains('signed: `released for use` by `pellam`, typed, not proven; every recomputed value agrees')

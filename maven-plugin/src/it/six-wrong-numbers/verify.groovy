@@ -6,8 +6,10 @@ new File(basedir, 'expected.txt').readLines('UTF-8').findAll { !it.isBlank() }.e
     assert next != null : "missing after line ${at} of the log: ${line}"
     at = next + 1
 }
-assert log.any { it.contains('6 errors; nothing was written') }
+assert log.any { it.contains('6 errors, 3 bars to release; nothing was written') }
 assert !new File(basedir, 'target/cellfile/six-wrong-numbers').exists()
 def findings = new groovy.json.JsonSlurper().parse(new File(basedir, 'target/cellfile/findings.json'))
 assert findings.verdict == 'refused'
-assert findings.findings.size() == 6
+def (unsigned, wrong) = findings.findings.split { it.id == 'sign-off.missing' }
+assert unsigned.size() == 3 // a cell that is refused cannot be signed
+assert wrong.size() == 6

@@ -318,6 +318,32 @@ class SigningTest {
         }
     }
 
+    /** Whatever is done to the files about signing ends in findings. */
+    @Test
+    void damageOfAnySortIsTold() throws IOException {
+        keep();
+        List<Path> files = List.of(
+                folder.resolve("sign-offs.yaml"),
+                folder.resolve("keys.yaml"),
+                folder.resolve(KeptTexts.path(cell().substance())));
+        String telling = "{}[]:,-#\"'%/ \t\n0123456789abf=+";
+        Random random = new Random(20261127);
+        for (int round = 0; round < 200; round++) {
+            Path file = files.get(random.nextInt(files.size()));
+            String whole = Files.readString(file);
+            StringBuilder text = new StringBuilder(whole);
+            for (int times = 1 + random.nextInt(3); times > 0; times--) {
+                int at = random.nextInt(text.length());
+                text.replace(at, at + random.nextInt(2), telling.charAt(random.nextInt(telling.length())) + "");
+            }
+            Files.writeString(file, text);
+            assertThat(BaseCell.printed(BaseCell.checkSigned(folder)))
+                    .as(folder.relativize(file) + ":\n" + text)
+                    .isNotEmpty();
+            Files.writeString(file, whole);
+        }
+    }
+
     @Test
     void whatIsPrintedTellsWhatIsProven() throws IOException {
         Chapter chapter = Composition.compose(cell()).chapters().stream()

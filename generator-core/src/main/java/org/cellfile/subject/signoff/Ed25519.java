@@ -24,8 +24,10 @@ public final class Ed25519 {
      */
     public static Optional<PublicKey> publicKey(String base64) {
         try {
-            return Optional.of(KeyFactory.getInstance(NAME)
-                    .generatePublic(new X509EncodedKeySpec(Base64.getDecoder().decode(base64))));
+            PublicKey key = KeyFactory.getInstance(NAME)
+                    .generatePublic(new X509EncodedKeySpec(Base64.getDecoder().decode(base64)));
+            Signature.getInstance(NAME).initVerify(key); // only now it shows whether it is a point of the curve
+            return Optional.of(key);
         } catch (IllegalArgumentException | GeneralSecurityException noSuchKey) {
             return Optional.empty();
         }

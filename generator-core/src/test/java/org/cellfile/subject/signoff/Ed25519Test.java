@@ -97,6 +97,9 @@ class Ed25519Test {
         assertThat(Ed25519.publicKey("")).isEmpty();
         assertThat(Ed25519.publicKey("blue ink")).isEmpty();
         assertThat(Ed25519.publicKey(base64(new byte[44]))).isEmpty();
+        // y = 2 is on no point: (y² - 1) / (d y² + 1) is no square (RFC 8032, section 5.1.3)
+        assertThat(Ed25519.publicKey(base64(HEX.parseHex(PUBLIC + "02" + "00".repeat(31)))))
+                .isEmpty();
     }
 
     /** A signature made once with the openssl command, in version 3.0. */
