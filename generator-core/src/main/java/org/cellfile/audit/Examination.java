@@ -110,7 +110,8 @@ public final class Examination {
                                 + " by another program has lost them");
             }
             if (identifier == Identifier.Worth.HOLDS) {
-                tally.agrees("identifier: that of all its bytes, so that none was changed unless it was written anew");
+                tally.agrees(
+                        "identifier: that of all its bytes, so that none was changed, unless somebody wrote it anew");
             } else if (identifier == Identifier.Worth.NONE) {
                 identifier(file.path(), "it has no identifier as this program writes it, or more than one");
             }

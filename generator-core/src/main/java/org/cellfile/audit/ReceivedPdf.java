@@ -9,6 +9,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.logging.Level;
+import java.util.logging.Logger;
 import org.apache.pdfbox.cos.COSDictionary;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.cos.COSStream;
@@ -40,7 +42,20 @@ public final class ReceivedPdf implements AutoCloseable {
 
     private static final int MOST_PAGES = 5_000;
     private static final long MOST_MEMORY = 96L << 20;
+
+    /** Held here, as the platform forgets loggers that nobody holds. */
+    private static final List<Logger> LIBRARY =
+            List.of(Logger.getLogger("org.apache.pdfbox"), Logger.getLogger("org.apache.fontbox"));
+
     private static final byte[] HEADER = "%PDF-1.".getBytes(StandardCharsets.US_ASCII);
+
+    static {
+        // What it reports on the console about a broken file becomes a finding here. The names are those of its
+        // packages.
+        for (Logger library : LIBRARY) {
+            library.setLevel(Level.OFF);
+        }
+    }
 
     private final String name;
     private final byte[] bytes;

@@ -46,7 +46,7 @@ final class SignOffAudit {
     private void look(Signed signed) {
         SignOff signOff = signed.signOff();
         String signer = cell.identity().nameOf(signOff.by());
-        String line = "`" + signOff.words().characters() + "` of `"
+        String line = "sign-off `" + signOff.words().characters() + "` of `"
                 + signOff.covers().characters() + "` by " + signer + " on "
                 + signOff.on().characters() + ": " + signed.status().words();
         if (signOff.signature().value().isEmpty()) {
@@ -65,7 +65,7 @@ final class SignOffAudit {
                     SIGNATURE,
                     signOff.key().characters(),
                     signOff.where(),
-                    "the signature under " + line + " is not that of the key `"
+                    "the signature of the " + line + " is not that of the key `"
                             + signOff.key().characters() + "`",
                     "ask " + signer + " whether they signed this state"));
             return;

@@ -22,6 +22,9 @@ final class TextComparison {
      */
     record Difference(int page, String says, String due) {}
 
+    /** The number of a page as it is written on a page. */
+    private record Written(int page, String number) {}
+
     /** So many letters alike are no chance. */
     private static final int ALIKE = 16;
 
@@ -43,7 +46,7 @@ final class TextComparison {
     private final List<Integer> pageStarts = new ArrayList<>();
     private final List<Difference> differences = new ArrayList<>();
     private int[] placed = {};
-    private final Map<Integer, String> numbers = new HashMap<>();
+    private final Map<Integer, Written> numbers = new HashMap<>();
     private int counted;
 
     private TextComparison(DueText due) {
@@ -111,7 +114,7 @@ final class TextComparison {
             }
             Optional<DueText.PageNumber> number = due.pageNumber(i);
             if (number.isPresent() && !numbers.containsKey(i)) {
-                j = number(number.get(), j);
+                j = number(number.get(), j, page);
                 continue; // the number may have been the last on its page
             }
             placed[i] = page;
@@ -159,7 +162,7 @@ final class TextComparison {
     }
 
     /** Takes the number of a page from what is written; which one is due is known when everything has its place. */
-    private int number(DueText.PageNumber number, int from) {
+    private int number(DueText.PageNumber number, int from, int page) {
         int j = from;
         if (number.before().equals(".")) {
             while (j < text.length() && text.at(j) == '.') {
@@ -172,18 +175,21 @@ final class TextComparison {
         while (j < text.length() && Character.isDigit(text.at(j)) && (j == digits || !begins.get(j))) {
             j++;
         }
-        numbers.put(number.place(), text.part(digits, j));
+        numbers.put(number.place(), new Written(page, text.part(digits, j)));
         return j;
     }
 
     private void pageNumbers() {
         due.pageNumbers().forEach((place, number) -> {
             Optional<Integer> page = due.place(number.target()).map(to -> placed[to]);
-            String written = numbers.get(place);
-            if (written != null && page.isPresent() && page.get() > 0 && !written.equals(String.valueOf(page.get()))) {
+            Written written = numbers.get(place);
+            if (written != null
+                    && page.isPresent()
+                    && page.get() > 0
+                    && !written.number().equals(String.valueOf(page.get()))) {
                 differences.add(new Difference(
-                        Math.max(1, placed[place]),
-                        "page " + written,
+                        Math.max(1, written.page()),
+                        "page " + written.number(),
                         "page " + page.get() + " for `" + number.target() + "`"));
             }
         });
