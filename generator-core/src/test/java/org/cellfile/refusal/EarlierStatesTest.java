@@ -266,7 +266,7 @@ class EarlierStatesTest {
         byte[] good = safetyFile();
         refused(pdf(Arrays.copyOf(good, 2000)), "cannot be");
         refused(pdf(embedding(Map.of())), "holds no sources of a cell");
-        refused(pdf(embedding(Map.of("cell.yaml", new byte[9 << 20]))), "more than the 8388608 bytes");
+        refused(pdf(embedding(Map.of("cell.yaml", new byte[9 << 20]))), "embedded files");
         Map<String, byte[]> many = new TreeMap<>();
         for (int i = 0; i <= 300; i++) {
             many.put("file-" + i + ".yaml", new byte[] {'#'});
@@ -289,8 +289,11 @@ class EarlierStatesTest {
             for (Map.Entry<String, byte[]> file : files.entrySet()) {
                 PDComplexFileSpecification specification = new PDComplexFileSpecification();
                 specification.setFile(file.getKey());
-                specification.setEmbeddedFile(
-                        new PDEmbeddedFile(document, new ByteArrayInputStream(file.getValue()), COSName.FLATE_DECODE));
+                specification.setFileUnicode(file.getKey());
+                PDEmbeddedFile content =
+                        new PDEmbeddedFile(document, new ByteArrayInputStream(file.getValue()), COSName.FLATE_DECODE);
+                specification.setEmbeddedFile(content);
+                specification.setEmbeddedFileUnicode(content);
                 named.put(file.getKey(), specification);
             }
             PDEmbeddedFilesNameTreeNode tree = new PDEmbeddedFilesNameTreeNode();
