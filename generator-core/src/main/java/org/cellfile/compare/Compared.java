@@ -130,7 +130,6 @@ public record Compared(
                 kind,
                 alike,
                 changed,
-                (int) same,
                 kind.map(one -> answers.to(one, concerned, before, changed, (int) same))
                         .orElse(List.of()));
     }

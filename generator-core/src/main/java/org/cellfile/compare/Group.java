@@ -8,13 +8,11 @@ import java.util.Optional;
  *
  * @param kind empty for what no row of the matrix covers
  * @param values derived values that differ and rest on these differences
- * @param sameValues how many more rest on them and came out the same
  */
 public record Group(
         Optional<KindOfChange> kind,
         List<Difference> differences,
         List<ValueChange> values,
-        int sameValues,
         List<Consequence> consequences) {
 
     public String id() {

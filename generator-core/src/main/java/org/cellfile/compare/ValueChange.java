@@ -18,11 +18,10 @@ import org.cellfile.trace.Term;
  * A derived value that is another one in two states.
  *
  * @param tag thing and name
- * @param words what it is
  * @param older as printed; empty when there was none
  * @param newer as printed; empty when there is none
  */
-public record ValueChange(String tag, String words, String older, String newer) {
+public record ValueChange(String tag, String older, String newer) {
 
     private static final String NONE = "";
 
@@ -39,8 +38,7 @@ public record ValueChange(String tag, String words, String older, String newer) 
             String from = was == null ? NONE : shown(was);
             String to = is == null ? NONE : shown(is);
             if (!from.equals(to)) {
-                Derived any = is == null ? was : is;
-                changes.add(new ValueChange(tag, any == null ? "" : any.words(), from, to));
+                changes.add(new ValueChange(tag, from, to));
             }
         }
         return changes;
