@@ -40,6 +40,7 @@ import org.cellfile.cell.Composition;
 import org.cellfile.dossier.Canonical;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Statement;
+import org.cellfile.dossier.Substance;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.World;
 import org.cellfile.subject.signoff.InternalPart;
@@ -215,7 +216,9 @@ class OutsideCopyTest {
     @ValueSource(strings = {"kettlebrook-palletising", "farrowmere-kitting", "marrowdale-refit", "stonewick-tending"})
     void ofAnExampleHoldsNoneOfItsInternalParts(String example) throws IOException {
         copy(Path.of("..", "examples", example, "src", "main", "cell"));
-        append("cell.yaml", WITHOUT);
+        if (!Files.readString(folder.resolve("cell.yaml")).contains("\ncopies:")) {
+            append("cell.yaml", WITHOUT);
+        }
 
         holds(generated(), 3);
     }
@@ -277,10 +280,15 @@ class OutsideCopyTest {
         Generator.Generated again = new Generator().generate(new Saved(attached));
 
         assertThat(again.verdict().findings())
+                .filteredOn(finding -> !finding.id().words().startsWith("sign-off.")) // nobody signed this cell
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.id().words()).isEqualTo("copies.left-out"));
         assertThat(attached(again.files().orElseThrow()))
-                .allSatisfy((name, bytes) -> assertThat(bytes).isEqualTo(attached.get(name)))
+                .allSatisfy((name, bytes) -> {
+                    if (!name.equals("printed.json")) { // what bars release is another thing now
+                        assertThat(bytes).isEqualTo(attached.get(name));
+                    }
+                })
                 .hasSameSizeAs(attached);
     }
 
@@ -290,11 +298,13 @@ class OutsideCopyTest {
         append("cell.yaml", WITHOUT);
         Files.writeString(folder.resolve("wages.csv"), "run,time [s]\n1,2\n");
         Files.createDirectories(folder.resolve("signed"));
-        Files.writeString(folder.resolve("signed/0123456789abcdef.txt"), "substance 1 of small-cell\n");
+        String text = "substance 1 of small-cell\n";
+        String kept = "signed/" + Substance.parse(text).orElseThrow().digest().substring(0, 16) + ".txt";
+        Files.writeString(folder.resolve(kept), text);
 
         assertThat(attached(generated().files().orElseThrow()).keySet())
                 .contains("left-out.yaml", "runs/warm.csv")
-                .doesNotContain("wages.csv", "signed/0123456789abcdef.txt");
+                .doesNotContain("wages.csv", kept);
     }
 
     @Test
