@@ -1,6 +1,5 @@
 package org.cellfile;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -25,11 +24,7 @@ public final class EarlierPdf {
             byte[] bytes = ReceivedPdf.bytes(Audit.entry(pdf));
             try (ReceivedPdf opened = ReceivedPdf.open(pdf.toString(), bytes)) {
                 List<World.Entry> entries = opened.files().stream()
-                        .map(file -> new World.Entry(
-                                file.name(),
-                                true,
-                                file.content().length,
-                                () -> new ByteArrayInputStream(file.content())))
+                        .map(file -> World.Entry.held(file.name(), file.content()))
                         .sorted(Comparator.comparing(World.Entry::path))
                         .toList();
                 if (entries.stream()

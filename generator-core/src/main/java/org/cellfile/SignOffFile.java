@@ -1,6 +1,5 @@
 package org.cellfile;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -96,7 +95,7 @@ record SignOffFile(String path, String before, String added, int line) {
         byte[] bytes = bytes();
         List<World.Entry> entries = new ArrayList<>(world.entries());
         entries.removeIf(entry -> entry.path().equals(path));
-        entries.add(new World.Entry(path, true, bytes.length, () -> new ByteArrayInputStream(bytes)));
+        entries.add(World.Entry.held(path, bytes));
         entries.sort(Comparator.comparing(World.Entry::path));
         List<World.Entry> all = List.copyOf(entries);
         return new World() {

@@ -1,6 +1,5 @@
 package org.cellfile.bench;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -176,7 +175,7 @@ public final class Benchmark {
     private record Held(List<World.Entry> entries, LocalDate today) implements World {}
 
     private static World.Entry entry(String path, byte[] bytes) {
-        return new World.Entry(path, true, bytes.length, () -> new ByteArrayInputStream(bytes));
+        return World.Entry.held(path, bytes);
     }
 
     /** The cell without its hazards and functions: a safeguard written a second time would serve none of them. */

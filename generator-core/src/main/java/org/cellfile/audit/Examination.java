@@ -1,6 +1,5 @@
 package org.cellfile.audit;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
@@ -291,11 +290,7 @@ public final class Examination {
         @Override
         public List<Entry> entries() {
             return sources.entrySet().stream()
-                    .map(file -> new Entry(
-                            file.getKey(),
-                            true,
-                            file.getValue().length,
-                            () -> new ByteArrayInputStream(file.getValue())))
+                    .map(file -> Entry.held(file.getKey(), file.getValue()))
                     .toList();
         }
 

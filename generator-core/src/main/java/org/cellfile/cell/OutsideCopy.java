@@ -1,6 +1,5 @@
 package org.cellfile.cell;
 
-import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -92,7 +91,7 @@ public final class OutsideCopy {
 
         private static Entry entry(SourceFile file) {
             byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
-            return new Entry(file.path(), true, bytes.length, () -> new ByteArrayInputStream(bytes));
+            return Entry.held(file.path(), bytes);
         }
 
         /** What is due by the day of a run is seen in the full description. */

@@ -10,7 +10,7 @@ public final class PapersChanged implements KindOfChange {
 
     private static final Pattern STATED =
             Pattern.compile("cell/(id|name|integrator|revision|as-of|page|both-units|emergency-phone)"
-                    + "|(revisions|people|competences|dates|keys|sign-offs|sign-off-policy|copies|left-out|derived|sheets|mode-keys|spare-actuators|open-points|bypasses|changes|decisions)/.+"
+                    + "|(revisions|people|competences|dates|keys|sign-offs|sign-off-policy|copies|left-out|sheets|mode-keys|spare-actuators|open-points|bypasses|changes|decisions)/.+"
                     + "|no-spares"
                     + "|(zones|safeguards|complementary|modes|functions|subsystems|parts)/[^/]+/name");
 

@@ -4,13 +4,15 @@ import com.google.auto.service.AutoService;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** Another safeguard, or one with other properties. */
+/** Another safeguard, or one with other properties; where it stands is a matter of {@link LayoutChanged}. */
 @AutoService(KindOfChange.class)
 public final class SafeguardReplaced implements KindOfChange {
 
-    private static final Pattern STATED = Pattern.compile(
-            "safeguards/[^/]+/(?!name$|stated/|installed/|position$|protects$|lower-edge$|upper-edge$|field-height$|height$|gap-below$|width$|step$|beams$|turn$|behind/|openings/|ends/|inclination/).+"
-                    + "|complementary/[^/]+/(?!name$|position$|mounted$|height$|reach$|longest-reach/|place$|sees$|reachable-from-inside$).+");
+    /** Whatever is stated of one, but for its name and what somebody recorded or measured. */
+    private static final Pattern STATED =
+            Pattern.compile("(safeguards|complementary)/[^/]+/(?!name$|stated/|installed/).+");
+
+    private static final KindOfChange LAYOUT = new LayoutChanged();
 
     @Override
     public String id() {
@@ -44,6 +46,6 @@ public final class SafeguardReplaced implements KindOfChange {
 
     @Override
     public boolean covers(Stating stating) {
-        return stating.like(STATED);
+        return stating.like(STATED) && !LAYOUT.covers(stating);
     }
 }

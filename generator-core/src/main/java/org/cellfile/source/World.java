@@ -1,5 +1,6 @@
 package org.cellfile.source;
 
+import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.time.LocalDate;
@@ -37,6 +38,11 @@ public interface World {
 
         /** The size of something that could not be looked at: opening it tells why. */
         public static final long UNREADABLE = -1;
+
+        /** One that lies in memory. */
+        public static Entry held(String path, byte[] bytes) {
+            return new Entry(path, true, bytes.length, () -> new ByteArrayInputStream(bytes));
+        }
     }
 
     /** Opens a file. */

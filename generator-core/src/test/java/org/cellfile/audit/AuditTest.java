@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import com.networknt.schema.InputFormat;
 import com.networknt.schema.SchemaRegistry;
 import com.networknt.schema.SpecificationVersion;
-import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.util.List;
 import java.util.Objects;
@@ -19,14 +18,13 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.World;
 import org.junit.jupiter.api.Test;
 
-/** What is said about files nobody touched, with keys from outside and without. */
+/** What is said about files nobody touched, with keys from outside and without. All figures are constructed. */
 class AuditTest {
 
     static final String NAME = "handed-over.pdf";
 
     static Examined examined(byte[] pdf, TrustedKeys trusted, boolean redraw) {
-        return new Audit()
-                .of(new World.Entry(NAME, true, pdf.length, () -> new ByteArrayInputStream(pdf)), trusted, redraw);
+        return new Audit().of(World.Entry.held(NAME, pdf), trusted, redraw);
     }
 
     static AuditReport report(byte[] pdf) {

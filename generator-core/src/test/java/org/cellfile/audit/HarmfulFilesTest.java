@@ -19,7 +19,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Files made to exhaust whoever opens them, opened by the program as people start it, with no more than 256 MB of memory. */
+/** Files made to exhaust whoever opens them, opened by the program as people start it, with no more than 256 MB of memory. All figures are constructed. */
 class HarmfulFilesTest {
 
     @TempDir

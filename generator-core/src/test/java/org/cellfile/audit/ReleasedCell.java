@@ -2,7 +2,6 @@ package org.cellfile.audit;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -187,11 +186,7 @@ final class ReleasedCell {
         @Override
         public List<Entry> entries() {
             return files.entrySet().stream()
-                    .map(file -> new Entry(
-                            file.getKey(),
-                            true,
-                            file.getValue().length,
-                            () -> new ByteArrayInputStream(file.getValue())))
+                    .map(file -> Entry.held(file.getKey(), file.getValue()))
                     .toList();
         }
 

@@ -44,7 +44,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** A released and signed file is changed in every way thought of; each is noticed, by the check it is up to. */
+/** A released and signed file is changed in every way thought of; each is noticed, by the check it is up to. All figures are constructed. */
 class TamperedFilesTest {
 
     /**

@@ -2,7 +2,6 @@ package org.cellfile.cases;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.List;
@@ -24,7 +23,7 @@ public final class AsRead {
         @Override
         public List<Entry> entries() {
             byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
-            return List.of(new Entry(name, true, bytes.length, () -> new ByteArrayInputStream(bytes)));
+            return List.of(Entry.held(name, bytes));
         }
 
         @Override

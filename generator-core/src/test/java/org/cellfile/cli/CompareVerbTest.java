@@ -1,10 +1,9 @@
 package org.cellfile.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.cellfile.cli.Ran.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.stream.Stream;
@@ -12,7 +11,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The verb from outside: what it understands, its exit codes, and what it writes. */
+/** The verb from outside: what it understands, its exit codes, and what it writes. All figures are constructed. */
 class CompareVerbTest {
 
     private static final Path BASE = Path.of("src", "test", "resources", "refusals", "base");
@@ -22,18 +21,6 @@ class CompareVerbTest {
 
     private Path older;
     private Path newer;
-
-    private record Ran(int code, String out, String err) {}
-
-    private static Ran run(Object... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(
-                new PrintWriter(out, true),
-                new PrintWriter(err, true),
-                Stream.of(arguments).map(Object::toString).toArray(String[]::new));
-        return new Ran(code, out.toString(), err.toString());
-    }
 
     @BeforeEach
     void twoStates() throws IOException {
@@ -59,46 +46,47 @@ class CompareVerbTest {
     void differencesAreToldAndThatIsNoRefusal() {
         Ran ran = run("compare", older, newer);
 
-        assertThat(ran.code).as(ran.err).isZero();
-        assertThat(ran.out).contains("Tool (mass, length)", "10 kg → 9 kg");
-        assertThat(ran.err).isEmpty();
-        assertThat(run("compare", older, older).out).contains("nothing stated and nothing derived differs");
+        assertThat(ran.code()).as(ran.err()).isZero();
+        assertThat(ran.out()).contains("Tool (mass, length)", "10 kg → 9 kg");
+        assertThat(ran.err()).isEmpty();
+        assertThat(run("compare", older, older).out()).contains("nothing stated and nothing derived differs");
     }
 
     @Test
     void otherProgramsGetJson() {
-        assertThat(run("compare", older, newer, "--json").out).startsWith("{").contains("\"kind\" : \"tool\"");
+        assertThat(run("compare", older, newer, "--json").out()).startsWith("{").contains("\"kind\" : \"tool\"");
     }
 
     @Test
     void theNoteIsWrittenWhereItIsAskedFor() throws IOException {
         Path note = temporary.resolve("note.pdf");
 
-        assertThat(run("compare", older, newer, "--note", note).code).isZero();
+        assertThat(run("compare", older, newer, "--note", note).code()).isZero();
         assertThat(Files.readAllBytes(note)).startsWith('%', 'P', 'D', 'F');
-        assertThat(run("compare", older, newer, "--note", temporary.resolve("no-folder/note.pdf")).code)
+        assertThat(run("compare", older, newer, "--note", temporary.resolve("no-folder/note.pdf"))
+                        .code())
                 .isEqualTo(2);
     }
 
     @Test
     void wrongUseIsTold() {
-        assertThat(run("compare", older).code).isEqualTo(2);
-        assertThat(run("compare", older, newer, "--since", "v1").code).isEqualTo(2);
-        assertThat(run("compare", older, temporary.resolve("not-there")).code).isEqualTo(2);
-        assertThat(run("compare").code).isEqualTo(2);
+        assertThat(run("compare", older).code()).isEqualTo(2);
+        assertThat(run("compare", older, newer, "--since", "v1").code()).isEqualTo(2);
+        assertThat(run("compare", older, temporary.resolve("not-there")).code()).isEqualTo(2);
+        assertThat(run("compare").code()).isEqualTo(2);
     }
 
     @Test
     void aStateThatCannotBeReadIsTold() throws IOException {
         Ran outside = run("compare", older, "--since", "v1");
-        assertThat(outside.code).isEqualTo(1);
-        assertThat(outside.err).contains("lies in no Git repository");
-        assertThat(run("compare", older, "--since=--output=x").err).contains("names no revision");
+        assertThat(outside.code()).isEqualTo(1);
+        assertThat(outside.err()).contains("lies in no Git repository");
+        assertThat(run("compare", older, "--since=--output=x").err()).contains("names no revision");
 
         Files.writeString(older.resolve("cell.yaml"), "cellfile: 1\n\ncell: {\n");
         Ran broken = run("compare", older, newer);
-        assertThat(broken.code).isEqualTo(1);
-        assertThat(broken.err).contains("leaves nothing to compare", "[read.syntax]");
-        assertThat(broken.out).isEmpty();
+        assertThat(broken.code()).isEqualTo(1);
+        assertThat(broken.err()).contains("leaves nothing to compare", "[read.syntax]");
+        assertThat(broken.out()).isEmpty();
     }
 }

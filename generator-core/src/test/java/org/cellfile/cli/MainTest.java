@@ -1,10 +1,9 @@
 package org.cellfile.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.cellfile.cli.Ran.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -26,18 +25,6 @@ class MainTest {
 
     private Path cell;
     private Path output;
-
-    private record Ran(int code, String out, String err) {}
-
-    private static Ran run(Object... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(
-                new PrintWriter(out, true),
-                new PrintWriter(err, true),
-                Stream.of(arguments).map(Object::toString).toArray(String[]::new));
-        return new Ran(code, out.toString(), err.toString());
-    }
 
     @BeforeEach
     void copyTheCell() throws IOException {
@@ -77,26 +64,26 @@ class MainTest {
     @Test
     void aCellThatAgreesIsCheckedWithZero() {
         Ran ran = run("check", cell);
-        assertThat(ran.code).as(ran.out + ran.err).isZero();
-        assertThat(ran.err).isEmpty();
+        assertThat(ran.code()).as(ran.out() + ran.err()).isZero();
+        assertThat(ran.err()).isEmpty();
     }
 
     @Test
     void generatingTwiceGivesTheSameBytes() throws IOException {
         Ran first = run("generate", cell, "--to", output);
-        assertThat(first.code).as(first.out + first.err).isZero();
+        assertThat(first.code()).as(first.out() + first.err()).isZero();
         SortedMap<String, String> before = bytes();
         assertThat(before)
                 .containsKeys(
                         SET + "/forms/shift-check.pdf",
                         SET + "/forms/yearly-inspection.pdf",
                         SET + "/forms/stop-time-measurement.pdf");
-        before.keySet().forEach(file -> assertThat(first.out).contains(file));
+        before.keySet().forEach(file -> assertThat(first.out()).contains(file));
         before.forEach((path, file) ->
                 assertThat(file).as(path).startsWith(path.endsWith(".ics") ? "BEGIN:VCALENDAR\r\n" : "%PDF-"));
         Ran second = run("generate", cell, "--to", output);
-        assertThat(second.code).isZero();
-        assertThat(second.out).isEqualTo(first.out);
+        assertThat(second.code()).isZero();
+        assertThat(second.out()).isEqualTo(first.out());
         assertThat(bytes()).isEqualTo(before);
     }
 
@@ -104,26 +91,26 @@ class MainTest {
     void aWrongNumberIsRefusedAndNothingIsWritten() throws IOException {
         change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
         Ran ran = run("generate", cell, "--to", output);
-        assertThat(ran.code).isEqualTo(1);
-        assertThat(ran.out)
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out())
                 .contains("the stated separation distance of `curtain-north` is 1237 mm, the derived one 1238 mm")
                 .contains("[claim.not-equal]")
                 .contains("; nothing was written");
         assertThat(output).doesNotExist();
-        assertThat(run("check", cell).code).isEqualTo(1);
+        assertThat(run("check", cell).code()).isEqualTo(1);
     }
 
     @Test
     void aRefusalLeavesEarlierPagesWithANoteAndTheNextRunTakesItAway() throws IOException {
         Path note = output.resolve(SET + "-not-current.txt");
-        assertThat(run("generate", cell, "--to", output).code).isZero();
+        assertThat(run("generate", cell, "--to", output).code()).isZero();
         SortedMap<String, String> before = bytes();
         change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
-        assertThat(run("generate", cell, "--to", output).code).isEqualTo(1);
+        assertThat(run("generate", cell, "--to", output).code()).isEqualTo(1);
         assertThat(bytes()).isEqualTo(before);
         assertThat(note).exists();
         change("safeguards.yaml", "separation-distance: 1237 mm", "separation-distance: 1238 mm");
-        assertThat(run("generate", cell, "--to", output).code).isZero();
+        assertThat(run("generate", cell, "--to", output).code()).isZero();
         assertThat(bytes()).isEqualTo(before);
         assertThat(note).doesNotExist();
     }
@@ -134,43 +121,44 @@ class MainTest {
     @Test
     void aReleaseIsPrintedWhenItIsAskedForAndNothingBarsIt() throws IOException {
         Ran draft = run("generate", cell, "--to", output);
-        assertThat(draft.out).contains("these pages are a draft, because no release was asked for");
+        assertThat(draft.out()).contains("these pages are a draft, because no release was asked for");
         SortedMap<String, String> before = bytes();
         Ran ran = run("generate", cell, "--to", output, "--release", "--day", DAY);
-        assertThat(ran.code).as(ran.out + ran.err).isZero();
-        assertThat(ran.out).contains("nothing bars release; these pages are a release");
+        assertThat(ran.code()).as(ran.out() + ran.err()).isZero();
+        assertThat(ran.out()).contains("nothing bars release; these pages are a release");
         assertThat(bytes()).isNotEqualTo(before).containsOnlyKeys(before.keySet());
-        assertThat(run("check", cell, "--day", DAY).code).isZero();
+        assertThat(run("check", cell, "--day", DAY).code()).isZero();
     }
 
     @Test
     void aReleaseThatSomethingBarsIsRefusedAndEarlierPagesStay() throws IOException {
-        assertThat(run("generate", cell, "--to", output).code).isZero();
+        assertThat(run("generate", cell, "--to", output).code()).isZero();
         SortedMap<String, String> before = bytes();
         Files.delete(cell.resolve("sign-offs.yaml"));
         Ran ran = run("generate", cell, "--to", output, "--release", "--day", DAY);
-        assertThat(ran.code).isEqualTo(1);
-        assertThat(ran.out)
+        assertThat(ran.code()).isEqualTo(1);
+        assertThat(ran.out())
                 .contains("error: nobody signed the whole file as `tested`")
                 .contains(
                         "; the release was refused, and nothing was written; a draft can be printed by not asking for a"
                                 + " release");
         assertThat(bytes()).isEqualTo(before);
         assertThat(output.resolve(SET + "-not-current.txt")).exists();
-        assertThat(run("generate", cell, "--to", output, "--release", "--day", DAY, "--findings", "json").out)
+        assertThat(run("generate", cell, "--to", output, "--release", "--day", DAY, "--findings", "json")
+                        .out())
                 .contains("\"verdict\" : \"refused\"");
     }
 
     @Test
     void aDayThatCannotBeIsRefused() {
         Ran early = run("generate", cell, "--to", output, "--release", "--day", "2026-11-19");
-        assertThat(early.code).isEqualTo(1);
-        assertThat(early.out)
+        assertThat(early.code()).isEqualTo(1);
+        assertThat(early.out())
                 .contains("before the day this description speaks of")
                 .contains("[day.not-possible]");
         Ran late = run("check", cell, "--day", "2999-01-01");
-        assertThat(late.code).isEqualTo(1);
-        assertThat(late.out).contains("which has not come");
+        assertThat(late.code()).isEqualTo(1);
+        assertThat(late.out()).contains("which has not come");
         assertThat(output).doesNotExist();
     }
 
@@ -178,29 +166,31 @@ class MainTest {
     void theLedgerIsWrittenAndHeld() throws IOException {
         Files.delete(cell.resolve("derived.yaml"));
         Ran first = run("derive", cell);
-        assertThat(first.code).as(first.out + first.err).isZero();
-        assertThat(first.out).contains("the ledger was written").contains("changed: 0, dropped: 0");
-        assertThat(run("check", cell).code).isZero();
+        assertThat(first.code()).as(first.out() + first.err()).isZero();
+        assertThat(first.out()).contains("the ledger was written").contains("changed: 0, dropped: 0");
+        assertThat(run("check", cell).code()).isZero();
         change(
                 "derived.yaml",
                 "curtain-north.separation-distance, value: \"1238\"",
                 "curtain-north.separation-distance, value: \"1237\"");
         Ran held = run("generate", cell, "--to", output);
-        assertThat(held.code).isEqualTo(1);
-        assertThat(held.out).contains("[ledger.not-equal]");
-        assertThat(run("derive", cell).out).contains("changed: curtain-north.separation-distance: 1237 mm → 1238 mm");
-        assertThat(run("check", cell).code).isZero();
+        assertThat(held.code()).isEqualTo(1);
+        assertThat(held.out()).contains("[ledger.not-equal]");
+        assertThat(run("derive", cell).out()).contains("changed: curtain-north.separation-distance: 1237 mm → 1238 mm");
+        assertThat(run("check", cell).code()).isZero();
         change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
         Ran refused = run("derive", cell);
-        assertThat(refused.code).isEqualTo(1);
-        assertThat(refused.out).contains("[claim.not-equal]").contains("; the ledger was not written");
+        assertThat(refused.code()).isEqualTo(1);
+        assertThat(refused.out()).contains("[claim.not-equal]").contains("; the ledger was not written");
     }
 
     @Test
     void findingsAreToldInTheFormAskedFor() throws IOException {
         change("safeguards.yaml", "separation-distance: 1238 mm", "separation-distance: 1237 mm");
-        assertThat(run("check", cell, "--findings", "json").out).startsWith("{").contains("claim.not-equal");
-        assertThat(run("check", cell, "--findings", "junit").out)
+        assertThat(run("check", cell, "--findings", "json").out())
+                .startsWith("{")
+                .contains("claim.not-equal");
+        assertThat(run("check", cell, "--findings", "junit").out())
                 .startsWith("<?xml")
                 .contains("claim.not-equal");
     }
@@ -208,12 +198,12 @@ class MainTest {
     @Test
     void aValueIsExplainedFromTheSameObjects() {
         Ran ran = run("explain", "curtain-north.separation-distance", cell);
-        assertThat(ran.code).isZero();
-        assertThat(ran.out)
+        assertThat(ran.code()).isZero();
+        assertThat(ran.out())
                 .contains("S = max(S_RT; S_RO)")
                 .contains("1238 mm")
                 .contains("recomputed, agrees with the recorded value");
-        assertThat(run("explain", "claim.not-equal").code).isZero();
+        assertThat(run("explain", "claim.not-equal").code()).isZero();
     }
 
     @Test
@@ -233,27 +223,27 @@ class MainTest {
             run("derive"),
             run("derive", temporary.resolve("nowhere"))
         }) {
-            assertThat(ran.code).as(ran.toString()).isEqualTo(2);
-            assertThat(ran.err).isNotBlank().doesNotContain("Exception").doesNotContain("\tat ");
+            assertThat(ran.code()).as(ran.toString()).isEqualTo(2);
+            assertThat(ran.err()).isNotBlank().doesNotContain("Exception").doesNotContain("\tat ");
         }
     }
 
     @Test
     void helpAndVersionAreZero() {
-        assertThat(run("--help").out)
+        assertThat(run("--help").out())
                 .contains("check")
                 .contains("generate")
                 .contains("derive")
                 .contains("explain");
-        assertThat(run("--help").code).isZero();
-        assertThat(run("--version").code).isZero();
+        assertThat(run("--help").code()).isZero();
+        assertThat(run("--version").code()).isZero();
     }
 
     @Test
     void anEmptyFolderIsRefused() throws IOException {
         Path empty = Files.createDirectories(temporary.resolve("empty"));
         Ran ran = run("generate", empty, "--to", output);
-        assertThat(ran.code).as(ran.toString()).isEqualTo(1);
+        assertThat(ran.code()).as(ran.toString()).isEqualTo(1);
         assertThat(output).doesNotExist();
     }
 

@@ -1,10 +1,9 @@
 package org.cellfile.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.cellfile.cli.Ran.run;
 
 import java.io.IOException;
-import java.io.PrintWriter;
-import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -23,7 +22,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** Signing from outside: what is written, what is left as it was, and what is refused with nothing written. */
+/** Signing from outside: what is written, what is left as it was, and what is refused with nothing written. All figures are constructed. */
 class SignVerbTest {
 
     private static final String PASSPHRASE = "quarry-lamp-7";
@@ -32,18 +31,6 @@ class SignVerbTest {
     private Path temporary;
 
     private Path cell;
-
-    private record Ran(int code, String out, String err) {}
-
-    private static Ran run(Object... arguments) {
-        StringWriter out = new StringWriter();
-        StringWriter err = new StringWriter();
-        int code = Main.run(
-                new PrintWriter(out, true),
-                new PrintWriter(err, true),
-                Stream.of(arguments).map(Object::toString).toArray(String[]::new));
-        return new Ran(code, out.toString(), err.toString());
-    }
 
     @BeforeEach
     void nobodySignedYet() throws IOException {
@@ -97,17 +84,17 @@ class SignVerbTest {
         SortedMap<String, String> before = files();
 
         Ran first = tested();
-        assertThat(first.code).as(first.out + first.err).isZero();
-        assertThat(first.out)
+        assertThat(first.code()).as(first.out() + first.err()).isZero();
+        assertThat(first.out())
                 .contains("signed: `tested` by `ilse`, typed, not proven", "sign-offs.yaml", kept)
                 .contains("nobody signed the whole file as `checked`");
         Ran second = checked("--key-file", key("key-bruno-encrypted"), "--passphrase-file", passphrase(PASSPHRASE));
-        assertThat(second.code).as(second.out + second.err).isZero();
-        assertThat(second.out).contains("proven with key `key-bruno`");
+        assertThat(second.code()).as(second.out() + second.err()).isZero();
+        assertThat(second.out()).contains("proven with key `key-bruno`");
         Ran third =
                 sign("corin", "released for use", "answers for the hall", "2026-11-20", "--key-file", key("key-corin"));
-        assertThat(third.code).as(third.out + third.err).isZero();
-        assertThat(third.out).startsWith("nothing found; signed: `released for use` by `corin`, proven");
+        assertThat(third.code()).as(third.out() + third.err()).isZero();
+        assertThat(third.out()).startsWith("nothing found; signed: `released for use` by `corin`, proven");
 
         SortedMap<String, String> after = files();
         before.forEach((path, text) -> assertThat(after).containsEntry(path, text));
@@ -117,7 +104,7 @@ class SignVerbTest {
                         read().substance().text().getBytes(StandardCharsets.UTF_8), StandardCharsets.ISO_8859_1));
         assertThat(read().substance().digest()).isEqualTo(digest);
         assertThat(read().signing().signed()).extracting(Signed::proven).containsExactly(false, true, true);
-        assertThat(run("check", cell).out).startsWith("nothing found; ");
+        assertThat(run("check", cell).out()).startsWith("nothing found; ");
     }
 
     @Test
@@ -131,7 +118,7 @@ class SignVerbTest {
 
         Ran ran = tested();
 
-        assertThat(ran.code).as(ran.out).isZero();
+        assertThat(ran.code()).as(ran.out()).isZero();
         assertThat(Files.readString(cell.resolve("ours.yaml")))
                 .startsWith(mine + "\r\n      - covers: file\r\n        digest: ")
                 .endsWith("        on: 2026-11-18\r\n");
@@ -147,7 +134,7 @@ class SignVerbTest {
         String mine = "cellfile: 1\nsign-off-policy: [{words: approved, covers: modes}]";
         Files.writeString(cell.resolve("sign-offs.yaml"), mine);
 
-        assertThat(tested().code).isZero();
+        assertThat(tested().code()).isZero();
         assertThat(Files.readString(cell.resolve("sign-offs.yaml")))
                 .startsWith(mine + "\n\nsign-offs:\n  - covers: file\n");
     }
@@ -166,8 +153,8 @@ class SignVerbTest {
     }
 
     private void nothingIsWritten(Ran ran, String... told) throws IOException {
-        assertThat(ran.code).as(ran.out + ran.err).isEqualTo(1);
-        assertThat(ran.out).contains(told).contains("; nothing was written").doesNotContain("defect");
+        assertThat(ran.code()).as(ran.out() + ran.err()).isEqualTo(1);
+        assertThat(ran.out()).contains(told).contains("; nothing was written").doesNotContain("defect");
         assertThat(cell.resolve("sign-offs.yaml")).doesNotExist();
         assertThat(cell.resolve("signed")).doesNotExist();
     }
@@ -193,16 +180,17 @@ class SignVerbTest {
 
     @Test
     void whoTestedNeitherChecksNorReleases() throws IOException {
-        assertThat(tested().code).isZero();
+        assertThat(tested().code()).isZero();
         SortedMap<String, String> before = files();
 
-        assertThat(sign("ilse", "checked", "checks", "2026-11-19").out).contains("[sign-off.checked-by-tester]");
-        assertThat(sign("ilse", "tested", "measures", "2026-11-19").out).contains("[sign-off.repeated]");
-        assertThat(sign("bruno", "checked", "checks", "2026-11-17").out).contains("[sign-off.too-early]");
-        assertThat(checked().code).isZero();
-        assertThat(sign("bruno", "released for use", "checks", "2026-11-20").out)
+        assertThat(sign("ilse", "checked", "checks", "2026-11-19").out()).contains("[sign-off.checked-by-tester]");
+        assertThat(sign("ilse", "tested", "measures", "2026-11-19").out()).contains("[sign-off.repeated]");
+        assertThat(sign("bruno", "checked", "checks", "2026-11-17").out()).contains("[sign-off.too-early]");
+        assertThat(checked().code()).isZero();
+        assertThat(sign("bruno", "released for use", "checks", "2026-11-20").out())
                 .contains("[sign-off.not-the-plant]");
-        assertThat(sign("corin", "released for use", "answers for the hall", "2026-11-18").out)
+        assertThat(sign("corin", "released for use", "answers for the hall", "2026-11-18")
+                        .out())
                 .contains("[sign-off.too-early]", "`checked` of the whole file was signed on 2026-11-19");
         assertThat(files().keySet()).isEqualTo(before.keySet());
         assertThat(read().signing().signed()).hasSize(2);
@@ -219,7 +207,7 @@ class SignVerbTest {
     @Test
     void aKeyThatIsNotThePersonsIsToldApart() throws IOException {
         String keyFile = "--key-file";
-        assertThat(tested().code).isZero();
+        assertThat(tested().code()).isZero();
         SortedMap<String, String> before = files();
         for (Ran ran : List.of(
                 told(checked(keyFile, key("key-corin")), "the key file holds another key than `key-bruno`"),
@@ -238,19 +226,19 @@ class SignVerbTest {
                 told(
                         sign("ilse", "approved", "checks", "2026-11-19", keyFile, key("key-bruno")),
                         "there is no key of `ilse` under `keys`; there are `key-bruno` of `bruno`"))) {
-            assertThat(ran.code).isEqualTo(1);
+            assertThat(ran.code()).isEqualTo(1);
         }
         assertThat(files()).isEqualTo(before);
     }
 
     private static Ran told(Ran ran, String words) {
-        assertThat(ran.out).contains(words).contains("; nothing was written").doesNotContain("defect");
+        assertThat(ran.out()).contains(words).contains("; nothing was written").doesNotContain("defect");
         return ran;
     }
 
     @Test
     void thePassphraseComesFromAFileOrAVariableOrAPersonAndMustBeRight() throws IOException {
-        assertThat(tested().code).isZero();
+        assertThat(tested().code()).isZero();
         SortedMap<String, String> before = files();
         Path encrypted = key("key-bruno-encrypted");
         String variable = System.getenv().keySet().stream().sorted().findFirst().orElseThrow();
@@ -262,13 +250,15 @@ class SignVerbTest {
                 checked("--key-file", encrypted, "--passphrase-variable", "NO_SUCH_VARIABLE_HERE"),
                 "there is no environment variable NO_SUCH_VARIABLE_HERE");
         told(checked("--key-file", encrypted), "there is nobody to ask for the passphrase");
-        assertThat(checked("--key-file", encrypted, "--passphrase-file", "a", "--passphrase-variable", "b").code)
+        assertThat(checked("--key-file", encrypted, "--passphrase-file", "a", "--passphrase-variable", "b")
+                        .code())
                 .isEqualTo(2);
-        assertThat(checked("--key-file", encrypted, "--passphrase", PASSPHRASE).code)
+        assertThat(checked("--key-file", encrypted, "--passphrase", PASSPHRASE).code())
                 .isEqualTo(2);
         assertThat(files()).isEqualTo(before);
 
-        assertThat(checked("--key-file", encrypted, "--passphrase-file", passphrase(PASSPHRASE)).code)
+        assertThat(checked("--key-file", encrypted, "--passphrase-file", passphrase(PASSPHRASE))
+                        .code())
                 .isZero();
     }
 
@@ -293,16 +283,16 @@ class SignVerbTest {
     /** What is wrong with an earlier sign-off hinders nobody to sign. */
     @Test
     void whatWasSignedBeforeAChangeIsSignedAnew() throws IOException {
-        assertThat(tested().code).isZero();
+        assertThat(tested().code()).isZero();
         Path file = cell.resolve("cell.yaml");
         Files.writeString(file, Files.readString(file).replace("Boxes up to 20 kg", "Boxes up to 25 kg"));
-        assertThat(run("check", cell).out)
+        assertThat(run("check", cell).out())
                 .contains("[sign-off.superseded]", "cell/limits: [Boxes up to 20 kg.] → [Boxes up to 25 kg.]");
 
         Ran again = sign("ilse", "tested", "measures", "2026-11-20");
 
-        assertThat(again.code).as(again.out).isZero();
-        assertThat(again.out).doesNotContain("superseded");
+        assertThat(again.code()).as(again.out()).isZero();
+        assertThat(again.out()).doesNotContain("superseded");
         try (Stream<Path> kept = Files.list(cell.resolve("signed"))) {
             assertThat(kept).hasSize(2);
         }
@@ -318,7 +308,7 @@ class SignVerbTest {
 
         Ran ran = run("sign", cell, "--by", "ilse", "--words", "tested", "--role", "measures");
 
-        assertThat(ran.code).as(ran.out).isZero();
+        assertThat(ran.code()).as(ran.out()).isZero();
         assertThat(read().signing().signed().get(0).signOff().on().value()).contains(LocalDate.parse(today));
     }
 
@@ -328,8 +318,8 @@ class SignVerbTest {
                 run("sign", cell),
                 run("sign", cell, "--by", "ilse", "--words", "tested"),
                 run("sign", temporary.resolve("nowhere"), "--by", "ilse", "--words", "tested", "--role", "measures"))) {
-            assertThat(ran.code).isEqualTo(2);
-            assertThat(ran.err).isNotBlank().doesNotContain("Exception");
+            assertThat(ran.code()).isEqualTo(2);
+            assertThat(ran.err()).isNotBlank().doesNotContain("Exception");
         }
     }
 }

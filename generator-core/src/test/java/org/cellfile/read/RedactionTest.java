@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
-/** Values are taken out of files whatever the layout, and nothing else changes but comments. */
+/** Values are taken out of files whatever the layout, and nothing else changes but comments. All figures are constructed. */
 class RedactionTest {
 
     private static final String MARK = "\"left out of this copy\"";

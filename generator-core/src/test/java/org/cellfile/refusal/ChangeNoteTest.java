@@ -17,7 +17,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The change note keeps to its pages, whatever was changed, and tells what it leaves out. */
+/** The change note keeps to its pages, whatever was changed, and tells what it leaves out. All figures are constructed. */
 class ChangeNoteTest {
 
     private static final Path EXAMPLES = Path.of("..", "examples");

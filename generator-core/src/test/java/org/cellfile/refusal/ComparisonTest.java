@@ -47,8 +47,9 @@ class ComparisonTest {
     private static final Path CASES = Path.of("src", "test", "resources", "comparisons");
 
     /**
-     * The matrix, copied by hand from the reference of the trade that the kinds of change were written after: change, and what of stop
-     * time, distance calculation, installed distance, function tests, configuration checksum, risk assessment and posted sheet it voids.
+     * The matrix, transcribed apart from the kinds of change: what of stop time, distance calculation, installed distance, function tests,
+     * configuration checksum, risk assessment and posted sheet each voids. Constructed from the makers' published instructions that
+     * {@link KindOfChange} tells of; no single source has it.
      */
     private static final Map<String, List<String>> MATRIX = new LinkedHashMap<>();
 

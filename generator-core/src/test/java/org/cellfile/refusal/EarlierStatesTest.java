@@ -45,7 +45,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** A state is a revision of a folder, or what a PDF holds; what cannot be got at is told in a sentence. */
+/** A state is a revision of a folder, or what a PDF holds; what cannot be got at is told in a sentence. All figures are constructed. */
 class EarlierStatesTest {
 
     private static final PersonIdent SOMEBODY = new PersonIdent(

@@ -25,7 +25,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The ledger of derived values, written and held. */
+/** The ledger of derived values, written and held. All figures are constructed. */
 class LedgerTest {
 
     private static final String LINE =

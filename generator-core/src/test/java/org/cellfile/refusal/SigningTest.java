@@ -29,7 +29,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What a sign-off is worth, and what makes it worth less. */
+/** What a sign-off is worth, and what makes it worth less. All figures are constructed. */
 class SigningTest {
 
     @TempDir

@@ -20,7 +20,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** What is signed changes with every number, and with nothing else. */
+/** What is signed changes with every number, and with nothing else. All figures are constructed. */
 class SubstanceTest {
 
     @TempDir

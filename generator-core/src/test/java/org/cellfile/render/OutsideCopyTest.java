@@ -3,7 +3,6 @@ package org.cellfile.render;
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -167,7 +166,7 @@ class OutsideCopyTest {
             List<Entry> entries = new ArrayList<>();
             files.forEach((path, bytes) -> {
                 if (!path.equals("dossier.json")) {
-                    entries.add(new Entry(path, true, bytes.length, () -> new ByteArrayInputStream(bytes)));
+                    entries.add(Entry.held(path, bytes));
                 }
             });
             return entries;

@@ -11,7 +11,7 @@ import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.junit.jupiter.api.Test;
 
-/** A copy is judged as the full description was, and told in its own words. */
+/** A copy is judged as the full description was, and told in its own words. All figures are constructed. */
 class CopyVerdictTest {
 
     private static final FindingId OPEN = new FindingId("bypass.open");
