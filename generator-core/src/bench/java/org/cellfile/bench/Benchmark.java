@@ -100,7 +100,7 @@ public final class Benchmark {
         for (World.Entry entry : cell.entries()) {
             try (InputStream stream = entry.content().open()) {
                 byte[] bytes = stream.readAllBytes();
-                entries.add(entry(
+                entries.add(World.Entry.held(
                         entry.path(),
                         entry.path().equals(file)
                                 ? new String(bytes, StandardCharsets.UTF_8)
@@ -166,7 +166,7 @@ public final class Benchmark {
         List<World.Entry> entries = new ArrayList<>();
         for (World.Entry entry : world.entries()) {
             try (InputStream stream = entry.content().open()) {
-                entries.add(entry(entry.path(), stream.readAllBytes()));
+                entries.add(World.Entry.held(entry.path(), stream.readAllBytes()));
             }
         }
         return new Held(entries, world.today());
@@ -174,19 +174,15 @@ public final class Benchmark {
 
     private record Held(List<World.Entry> entries, LocalDate today) implements World {}
 
-    private static World.Entry entry(String path, byte[] bytes) {
-        return World.Entry.held(path, bytes);
-    }
-
-    /** The cell without its hazards and functions: a safeguard written a second time would serve none of them. */
+    /** The cell without its hazards and functions, which a safeguard written a second time would not serve, and without its ledger. */
     private static World withoutFunctions(World cell) throws IOException {
         List<World.Entry> entries = new ArrayList<>();
         for (World.Entry entry : cell.entries()) {
-            if (!List.of("hazards.yaml", "functions.yaml").contains(entry.path())) {
+            if (!List.of("hazards.yaml", "functions.yaml", "derived.yaml").contains(entry.path())) {
                 try (InputStream stream = entry.content().open()) {
                     String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
                     String kept = text.replaceAll("  - \\{value: (iso-13849-1-|[a-z0-9-]+\\.function-).*\n", "");
-                    entries.add(entry(entry.path(), kept.getBytes(StandardCharsets.UTF_8)));
+                    entries.add(World.Entry.held(entry.path(), kept.getBytes(StandardCharsets.UTF_8)));
                 }
             }
         }
@@ -200,7 +196,7 @@ public final class Benchmark {
             try (InputStream stream = entry.content().open()) {
                 byte[] bytes = stream.readAllBytes();
                 boolean grows = entry.path().equals(file);
-                entries.add(entry(
+                entries.add(World.Entry.held(
                         entry.path(),
                         grows
                                 ? grown(new String(bytes, StandardCharsets.UTF_8), things)

@@ -29,7 +29,7 @@ public final class AuditMojo extends AbstractMojo {
     private @Nullable File trust;
 
     /** A new or empty folder to which the embedded sources are written. */
-    @Parameter(property = "cellfile.sources-to")
+    @Parameter(property = "cellfile.sourcesTo")
     private @Nullable File sourcesTo;
 
     /** Whether every page is laid out anew and compared byte for byte. */

@@ -26,6 +26,7 @@ final class Drawings implements SVGDrawer {
 
     private final BatikSVGDrawer shapes = new BatikSVGDrawer();
     private final IdentityHashMap<Element, List<DrawingLabel>> labels = new IdentityHashMap<>();
+    private final IdentityHashMap<Element, SVGImage> images = new IdentityHashMap<>();
 
     @Override
     public SVGImage buildSVGImage(
@@ -33,7 +34,9 @@ final class Drawings implements SVGDrawer {
         List<DrawingLabel> texts = labels.computeIfAbsent(svg, Drawings::takeLabels);
         String[] viewBox = svg.getAttribute("viewBox").split(" ", -1);
         float width = Float.parseFloat(viewBox[2]);
-        SVGImage image = shapes.buildSVGImage(svg, box, context, cssWidth, cssHeight, dotsPerPixel);
+        // The band of a draft is laid out anew on each page; its shapes are read once.
+        SVGImage image = images.computeIfAbsent(
+                svg, one -> shapes.buildSVGImage(one, box, context, cssWidth, cssHeight, dotsPerPixel));
         return new Labelled(image, texts, box, width);
     }
 
