@@ -58,7 +58,10 @@ import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
 import org.cellfile.subject.safeguard.Surroundings.Rules;
-import org.cellfile.subject.sheet.AutomaticOperation;
+import org.cellfile.subject.sheet.PostedCell;
+import org.cellfile.subject.sheet.SheetSet;
+import org.cellfile.subject.sheet.SheetSorts;
+import org.cellfile.subject.sheet.Sheets;
 import org.cellfile.subject.signoff.Copies;
 import org.cellfile.subject.signoff.SignOffs;
 import org.cellfile.subject.signoff.Signing;
@@ -85,7 +88,7 @@ public record Cell(
         Registers registers,
         Verification verification,
         List<Deviation> deviations,
-        AutomaticOperation automaticOperation,
+        Sheets sheets,
         SignOffs signOffs,
         Copies copies,
         Optional<Ledger> ledger,
@@ -124,7 +127,7 @@ public record Cell(
         List<Mode> modes = Section.each(top.list("modes"), Mode::read);
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
-        AutomaticOperation sheet = AutomaticOperation.read(top);
+        Sheets sheets = Sheets.read(top, sources.files());
         SignOffs signOffs = SignOffs.read(top, sources.files());
         Copies copies = Copies.read(top, Substances.chapters());
         Optional<Ledger> ledger = Ledger.read(top);
@@ -184,7 +187,7 @@ public record Cell(
                     registers,
                     new Verification(functionTests, identity, safeguards, devices, described, modes, registers),
                     deviations,
-                    sheet,
+                    sheets,
                     signOffs,
                     copies,
                     ledger,
@@ -417,6 +420,20 @@ public record Cell(
         return new Signing(signOffs, identity, substance());
     }
 
+    /** The pages posted at it. */
+    public SheetSet posted() {
+        return SheetSet.of(new PostedCell(
+                identity,
+                zones,
+                risks,
+                safeguards,
+                complementary.stream().map(Complement::device).toList(),
+                modes(),
+                registers,
+                dues(),
+                sheets));
+    }
+
     /** The thing to which a derived value belongs. */
     public Optional<Recomputed> owner(Derived derived) {
         return recomputed().stream()
@@ -453,7 +470,9 @@ public record Cell(
 
     /** Where a sheet is described, or the cell when it is about none. */
     public Span place(String about) {
-        return about.equals(AutomaticOperation.ID) ? automaticOperation.postAt().where() : identity.where();
+        return SheetSorts.ids().stream().anyMatch(id -> about.equals(id) || about.startsWith(id + "-"))
+                ? sheets.where()
+                : identity.where();
     }
 
     /** What of it does not agree with the ledger; nothing where it has none. */
@@ -466,6 +485,7 @@ public record Cell(
         List<Finding> findings = new ArrayList<>();
         recomputed().forEach(one -> findings.addAll(one.findings()));
         findings.addAll(verification.findings());
+        findings.addAll(posted().findings());
         findings.addAll(signing().findings());
         return findings;
     }

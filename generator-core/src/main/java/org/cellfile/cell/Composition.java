@@ -103,13 +103,7 @@ public final class Composition {
 
     /** The pages that are posted at the cell. */
     public static List<Sheet> sheets(Cell cell) {
-        return List.of(cell.automaticOperation()
-                .sheet(
-                        cell.identity(),
-                        cell.zones(),
-                        cell.risks(),
-                        cell.safeguards(),
-                        cell.registers().configurations()));
+        return cell.posted().sheets();
     }
 
     private static List<Dossier.Signable> signable(Cell cell) {
@@ -142,7 +136,7 @@ public final class Composition {
 
     private static List<Form> forms(Cell cell) {
         Identity identity = cell.identity();
-        String responsible = identity.nameOf(cell.automaticOperation().responsible());
+        String responsible = identity.nameOf(cell.sheets().responsible());
         List<Tested> tested = new ArrayList<>();
         cell.safeguards().forEach(guarding -> tested.add(Tested.of(guarding.safeguard())));
         cell.complementary().forEach(complement -> tested.add(Tested.of(complement.device())));

@@ -49,6 +49,7 @@ public final class Substances {
             Map.entry("confirmations", "register"),
             Map.entry("copy-values", "register"),
             Map.entry("sheets", "sheets"),
+            Map.entry("translations", "sheets"),
             Map.entry("revisions", "revisions"));
 
     /**

@@ -1,24 +1,39 @@
 package org.cellfile.dossier;
 
 import java.util.List;
+import java.util.Map;
 
 /**
- * One page posted at the cell.
+ * One page posted at the cell. Whatever is said on it stands there once in each of its languages, in their order.
  *
- * @param id a stable word, also the file's name
+ * @param id which sheet it is
+ * @param languages BCP 47 language tags, at least one
+ * @param paper {@code A4}, {@code A3}, {@code Letter} or {@code Tabloid}
  * @param title what it is for
- * @param place where it is to be posted
+ * @param places where it is to be posted
+ * @param marks what must be known before the page is trusted, printed above everything else
  * @param panels in reading order
  * @param foot short lines for the foot: what to compare at the machine, who answers for it
+ * @param frame the fixed words around it, in place of those of the safety file
  */
-public record Sheet(String id, String title, String place, List<Panel> panels, List<Block.Fact> foot) {
+public record Sheet(
+        String id,
+        List<String> languages,
+        String paper,
+        List<String> title,
+        List<List<String>> places,
+        List<List<String>> marks,
+        List<Panel> panels,
+        List<Block.Fact> foot,
+        Map<String, String> frame) {
 
     /**
      * A headed part of a sheet.
      *
+     * @param id a stable word
      * @param numbered true when the lines are steps to be done in order
      */
-    public record Panel(Kind kind, String title, boolean numbered, List<String> lines) {}
+    public record Panel(String id, Kind kind, List<String> title, boolean numbered, List<List<String>> lines) {}
 
     /** What a panel is for; decides its colour and sign, always beside words. */
     public enum Kind {
@@ -32,5 +47,10 @@ public record Sheet(String id, String title, String place, List<Panel> panels, L
         INFORMATION,
         /** what to do in an emergency */
         EMERGENCY
+    }
+
+    /** The name of its file, without an ending; also what it is called where one page of the cell is named. */
+    public String file() {
+        return id + "-" + String.join("-", languages);
     }
 }

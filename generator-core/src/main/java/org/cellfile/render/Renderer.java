@@ -52,8 +52,13 @@ public final class Renderer {
                     findings.add(overflow(sheet, overflow.get(), dossier.label()));
                 } else {
                     files.put(
-                            "sheets/" + sheet.id() + ".pdf",
-                            page.pdf(imprint(markup, markup.sheetTitle(sheet), dossier.label()), List.of()));
+                            "sheets/" + sheet.file() + ".pdf",
+                            page.pdf(
+                                    imprint(
+                                            markup.sheetTitle(sheet),
+                                            dossier.label(),
+                                            sheet.languages().get(0)),
+                                    List.of()));
                 }
             }
         }
@@ -64,13 +69,15 @@ public final class Renderer {
             try (Typesetting pages = new Typesetting(markup.form(form))) {
                 files.put(
                         "forms/" + form.id() + ".pdf",
-                        pages.pdf(imprint(markup, markup.formTitle(form), dossier.label()), List.of()));
+                        pages.pdf(imprint(markup.formTitle(form), dossier.label(), Markup.LANGUAGE), List.of()));
             }
         }
         try (Typesetting file = new Typesetting(markup.safetyFile())) {
             files.put(
                     dossier.label().cellId() + "-safety-file.pdf",
-                    file.pdf(imprint(markup, markup.safetyFileTitle(), dossier.label()), embedded(attachments)));
+                    file.pdf(
+                            imprint(markup.safetyFileTitle(), dossier.label(), Markup.LANGUAGE),
+                            embedded(attachments)));
         }
         if (!dossier.due().isEmpty()) {
             files.put(dossier.label().cellId() + "-due-dates.ics", DueCalendar.bytes(printable));
@@ -100,8 +107,9 @@ public final class Renderer {
         }
     }
 
-    private static Imprint imprint(Markup markup, String title, Label label) {
-        return new Imprint(title, label.integrator(), LocalDate.parse(label.asOf()), markup.metadata(title));
+    private static Imprint imprint(String title, Label label, String language) {
+        return new Imprint(
+                title, label.integrator(), LocalDate.parse(label.asOf()), Markup.metadata(title, label, language));
     }
 
     private static List<Embedded> embedded(List<Attachment> attachments) {
@@ -119,9 +127,9 @@ public final class Renderer {
         String lines = overflow.lines() == 1 ? "1 line" : overflow.lines() + " lines";
         return Finding.refuses(
                         OVERFLOW,
-                        sheet.id(),
+                        sheet.file(),
                         whole(label),
-                        "the sheet `" + sheet.id() + "` has " + lines + " more than fit on its one page",
+                        "the sheet `" + sheet.file() + "` has " + lines + " more than fit on its one page",
                         "shorten or drop lines of `" + overflow.part()
                                 + "` or of what stands above it; the type is not set smaller, because the sheet has to"
                                 + " be read from a metre away")
@@ -141,7 +149,7 @@ public final class Renderer {
             report("the chapter `" + chapter.title() + "`", chapter, label, findings);
         }
         for (Sheet sheet : dossier.sheets()) {
-            report("the sheet `" + sheet.id() + "`", sheet, label, findings);
+            report("the sheet `" + sheet.file() + "`", sheet, label, findings);
         }
         for (Form form : dossier.forms()) {
             report("the form `" + form.id() + "`", form, label, findings);

@@ -262,8 +262,8 @@ class HazardsTest {
         assertThat(sheet.panels()).extracting(Panel::kind).startsWith(Sheet.Kind.HAZARD, Sheet.Kind.ACTION);
         assertThat(sheet.panels().get(0).lines())
                 .endsWith(
-                        "A carton can fall off the stack. Stay out of reach of the stack while it is lifted.",
-                        "Fingers can be pinched. Open the gripper first.");
+                        List.of("A carton can fall off the stack. Stay out of reach of the stack while it is lifted."),
+                        List.of("Fingers can be pinched. Open the gripper first."));
     }
 
     @Test
@@ -272,7 +272,7 @@ class HazardsTest {
 
         assertThat(Composition.compose(cell()).sheets().get(0).panels().get(0).lines())
                 .isNotEmpty()
-                .noneMatch(line -> line.contains("Stay out of reach"));
+                .noneMatch(line -> line.get(0).contains("Stay out of reach"));
     }
 
     @Test

@@ -35,8 +35,8 @@ class ConformanceTest {
     @CsvSource({
         "north-3-safety-file.pdf, PDFA_3_A",
         "north-3-safety-file.pdf, PDFUA_1",
-        "sheets/operator.pdf, PDFA_3_A",
-        "sheets/operator.pdf, PDFUA_1",
+        "sheets/operator-en.pdf, PDFA_3_A",
+        "sheets/operator-en.pdf, PDFUA_1",
         "forms/round.pdf, PDFA_3_A",
         "forms/round.pdf, PDFUA_1",
         "forms/runs.pdf, PDFA_3_A",
@@ -58,7 +58,7 @@ class ConformanceTest {
                 .containsOnlyKeys(
                         example + "-due-dates.ics",
                         example + "-safety-file.pdf",
-                        "sheets/automatic-operation.pdf",
+                        "sheets/automatic-operation-en.pdf",
                         "forms/shift-check.pdf",
                         "forms/yearly-inspection.pdf",
                         "forms/stop-time-measurement.pdf");

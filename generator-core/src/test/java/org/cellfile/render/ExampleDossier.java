@@ -2,6 +2,7 @@ package org.cellfile.render;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.cellfile.dossier.Block;
@@ -566,42 +567,67 @@ final class ExampleDossier {
     static Sheet operatorSheet() {
         return new Sheet(
                 "operator",
-                "Palletising cell: start of shift",
-                "at the operator panel beside door-west",
+                List.of("en"),
+                "A4",
+                List.of("Palletising cell: start of shift"),
+                List.of(List.of("at the operator panel beside door-west")),
+                List.of(),
                 List.of(
-                        new Panel(
+                        panel(
                                 Sheet.Kind.HAZARD,
                                 "The robot can start at any moment",
                                 false,
-                                List.of("It reaches the whole inside of the fence and hits without warning.")),
-                        new Panel(
+                                "It reaches the whole inside of the fence and hits without warning."),
+                        panel(
                                 Sheet.Kind.PROHIBITION,
                                 "Never",
                                 false,
-                                List.of(
-                                        "Never reach over, under or around the curtain.",
-                                        "Never hold the interlock closed with a spare actuator.")),
-                        new Panel(
+                                "Never reach over, under or around the curtain.",
+                                "Never hold the interlock closed with a spare actuator."),
+                        panel(
                                 Sheet.Kind.ACTION,
                                 "Before the first cycle",
                                 true,
-                                List.of(
-                                        "Move the test rod down in front of the curtain; the red lamp stays on.",
-                                        "Open door-west; every movement stops.",
-                                        "Walk along the fence; every panel hangs in its fixings.")),
-                        new Panel(
+                                "Move the test rod down in front of the curtain; the red lamp stays on.",
+                                "Open door-west; every movement stops.",
+                                "Walk along the fence; every panel hangs in its fixings."),
+                        panel(
                                 Sheet.Kind.EMERGENCY,
                                 "If something is wrong",
                                 true,
-                                List.of("Press the nearest emergency stop.", "Call the shift leader. Do not restart.")),
-                        new Panel(
-                                Sheet.Kind.INFORMATION,
-                                "Modes",
-                                false,
-                                List.of("Automatic: door closed, key in the cabinet."))),
+                                "Press the nearest emergency stop.",
+                                "Call the shift leader. Do not restart."),
+                        panel(Sheet.Kind.INFORMATION, "Modes", false, "Automatic: door closed, key in the cabinet.")),
                 List.of(
                         new Fact("Safety program", "7F3C-19D2", "compare with the display of cabinet +A2"),
                         new Fact("Answers for this sheet", "plant engineer"),
-                        new Fact("Revision", "C, as of 2025-03-14")));
+                        new Fact("Revision", "C, as of 2025-03-14")),
+                FRAME);
     }
+
+    static Panel panel(Sheet.Kind kind, String title, boolean numbered, String... lines) {
+        return new Panel(
+                "part",
+                kind,
+                List.of(title),
+                numbered,
+                Arrays.stream(lines).map(List::of).toList());
+    }
+
+    /** The fixed words around a sheet; constructed. */
+    static final Map<String, String> FRAME = Map.of(
+            "sheet.place",
+            "Posting place",
+            "sheet.draft",
+            "DRAFT: do not post",
+            "sign.hazard",
+            "Warning sign",
+            "sign.prohibition",
+            "Prohibition sign",
+            "sign.action",
+            "Mandatory sign",
+            "sign.information",
+            "Information",
+            "sign.emergency",
+            "Emergency sign");
 }

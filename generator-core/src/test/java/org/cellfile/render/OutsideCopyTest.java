@@ -228,7 +228,7 @@ class OutsideCopyTest {
         append(
                 "cell.yaml",
                 WITHOUT
-                        + "  internal: [\"open-points/*/what\", people/*/employer, instruments/*/serial, sheets/automatic-operation/post-at]\n");
+                        + "  internal: [\"open-points/*/what\", people/*/employer, instruments/*/serial, sheets/posted/*/at]\n");
         Files.writeString(folder.resolve("people.yaml"), """
                 cellfile: 1 # zanzibarite
                 people:

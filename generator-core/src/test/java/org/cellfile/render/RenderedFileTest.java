@@ -80,7 +80,7 @@ class RenderedFileTest {
     void there_is_one_file_for_the_cell_one_for_its_dates_and_one_for_each_form_and_sheet() {
         assertThat(DRAFT.keySet())
                 .containsExactly(
-                        "forms/round.pdf", "forms/runs.pdf", "north-3-due-dates.ics", FILE, "sheets/operator.pdf");
+                        "forms/round.pdf", "forms/runs.pdf", "north-3-due-dates.ics", FILE, "sheets/operator-en.pdf");
     }
 
     @Test
@@ -146,7 +146,7 @@ class RenderedFileTest {
 
     @Test
     void a_sheet_and_a_form_name_the_first_things_that_bar_release() throws IOException {
-        for (String path : List.of("sheets/operator.pdf", "forms/round.pdf")) {
+        for (String path : List.of("sheets/operator-en.pdf", "forms/round.pdf")) {
             assertThat(text(DRAFT, path))
                     .contains("DRAFT not released, as of 2025-03-14. 9 things bar release: the function test of"
                             + " `door-west` no. 1 was due on 2025-02-02 and no later …;")
@@ -328,7 +328,7 @@ class RenderedFileTest {
     @Test
     void a_sheet_is_one_page_on_either_paper() throws IOException {
         for (ExampleDossier dossier : List.of(new ExampleDossier(), new ExampleDossier().letter())) {
-            try (PDDocument sheet = open(files(dossier), "sheets/operator.pdf")) {
+            try (PDDocument sheet = open(files(dossier), "sheets/operator-en.pdf")) {
                 assertThat(pages(sheet)).hasSize(1);
                 assertThat(pages(sheet).get(0)).contains("Press the nearest emergency stop.", "7F3C-19D2");
             }

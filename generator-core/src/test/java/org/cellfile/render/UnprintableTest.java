@@ -36,16 +36,20 @@ class UnprintableTest {
         }
         Sheet sheet = new Sheet(
                 "lamps",
-                "Lamps",
-                "beside the cabinet",
-                List.of(new Sheet.Panel(Sheet.Kind.ACTION, "Each lamp", true, steps)),
-                List.of(new Block.Fact("Answers", "plant engineer")));
+                List.of("en"),
+                "A4",
+                List.of("Lamps"),
+                List.of(List.of("beside the cabinet")),
+                List.of(),
+                List.of(ExampleDossier.panel(Sheet.Kind.ACTION, "Each lamp", true, steps.toArray(String[]::new))),
+                List.of(new Block.Fact("Answers", "plant engineer")),
+                ExampleDossier.FRAME);
 
         assertThat(findings(new ExampleDossier().with(sheet))).singleElement().satisfies(finding -> {
             assertThat(finding.id()).isEqualTo(Renderer.OVERFLOW);
             assertThat(finding.severity()).isEqualTo(Severity.REFUSES);
-            assertThat(finding.about()).isEqualTo("lamps");
-            assertThat(finding.sentence()).matches("the sheet `lamps` has \\d+ lines more than fit on its one page");
+            assertThat(finding.about()).isEqualTo("lamps-en");
+            assertThat(finding.sentence()).matches("the sheet `lamps-en` has \\d+ lines more than fit on its one page");
             assertThat(finding.because().get(0))
                     .matches("the first text that no longer fits: Look at lamp number \\d+\\.");
             assertThat(finding.help()).contains("`Each lamp`");
@@ -71,10 +75,14 @@ class UnprintableTest {
         }
         return new Sheet(
                 "notes",
-                "Notes",
-                "beside the cabinet",
-                List.of(new Sheet.Panel(Sheet.Kind.INFORMATION, "Notes", false, notes)),
-                List.of());
+                List.of("en"),
+                "A4",
+                List.of("Notes"),
+                List.of(List.of("beside the cabinet")),
+                List.of(),
+                List.of(ExampleDossier.panel(Sheet.Kind.INFORMATION, "Notes", false, notes.toArray(String[]::new))),
+                List.of(),
+                ExampleDossier.FRAME);
     }
 
     @Test

@@ -17,7 +17,8 @@ import org.cellfile.verdict.Printable;
 /** The page trees of one cell as XHTML. */
 public final class Markup {
 
-    private static final String LANGUAGE = "en";
+    /** Of the safety file and the forms. */
+    public static final String LANGUAGE = "en";
 
     /** Two lines of the margin of a posted sheet hold about 250 characters, of which a hundred say that it is a draft. */
     private static final int ALL_IN_SHORT = 150;
@@ -45,6 +46,10 @@ public final class Markup {
     /** One posted sheet. */
     public String sheet(Sheet sheet) {
         Map<String, Object> data = frame();
+        Map<String, String> inItsLanguages = new HashMap<>(words);
+        inItsLanguages.putAll(sheet.frame());
+        data.put("language", sheet.languages().get(0));
+        data.put("words", inItsLanguages);
         data.put("title", sheetTitle(sheet));
         data.put("sheet", sheet);
         return Templates.fill("sheet.xhtml.ftl", data);
@@ -82,7 +87,7 @@ public final class Markup {
 
     /** The same of a sheet. */
     public String sheetTitle(Sheet sheet) {
-        return titled(sheet.title());
+        return titled(String.join(" / ", sheet.title()));
     }
 
     /** The same of a form. */
@@ -90,14 +95,19 @@ public final class Markup {
         return titled(form.title());
     }
 
-    /** The metadata packet that PDF/A and PDF/UA ask for. */
+    /** The metadata packet that PDF/A and PDF/UA ask for, of the safety file. */
     public String metadata(String title) {
         return metadata(title, printable.dossier().label());
     }
 
     /** The same of a page of that cell. */
     public static String metadata(String title, Label label) {
-        return Templates.fill("metadata.xmp.ftl", Map.of("title", title, "label", label, "language", LANGUAGE));
+        return metadata(title, label, LANGUAGE);
+    }
+
+    /** The same of a page in another language. */
+    public static String metadata(String title, Label label, String language) {
+        return Templates.fill("metadata.xmp.ftl", Map.of("title", title, "label", label, "language", language));
     }
 
     private Map<String, Object> frame() {

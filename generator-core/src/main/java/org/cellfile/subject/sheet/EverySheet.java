@@ -1,0 +1,32 @@
+package org.cellfile.subject.sheet;
+
+import java.util.List;
+import org.cellfile.dossier.Sheet.Kind;
+import org.cellfile.subject.identity.CellFacts;
+
+/** Parts that stand on every sheet, in the same words. */
+final class EverySheet {
+
+    private EverySheet() {}
+
+    /** Which safeguards must never be defeated, and how one that was is reported. */
+    static Part never(PostedCell cell, Wording wording) {
+        return new Part("never", Kind.PROHIBITION, wording.shared("every-sheet.never"), false, List.of())
+                .line("defeat", wording.shared("every-sheet.never.defeat"))
+                .line("report", wording.shared("every-sheet.never.report", cell.responsible()));
+    }
+
+    /** What to do first when somebody is hurt or in danger. */
+    static Part emergency(PostedCell cell, Wording wording) {
+        CellFacts facts = cell.identity().facts();
+        return new Part("emergency", Kind.EMERGENCY, wording.shared("every-sheet.emergency"), true, List.of())
+                .line("stop", wording.shared("every-sheet.emergency.stop"))
+                .line(
+                        "call",
+                        wording.shared(
+                                "every-sheet.emergency.call",
+                                facts.emergencyPhone().characters(),
+                                wording.text(facts.name()),
+                                wording.text(facts.site())));
+    }
+}

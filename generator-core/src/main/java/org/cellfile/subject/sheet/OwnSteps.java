@@ -1,0 +1,75 @@
+package org.cellfile.subject.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Findings;
+import org.cellfile.finding.Nearest;
+import org.cellfile.subject.sheet.Part.Line;
+import org.cellfile.subject.sheet.Sheets.OwnStep;
+
+/**
+ * The steps of the plant's own among those derived from the cell. The derived ones keep their order and their words; an own step
+ * stands behind them, or before the one it names.
+ */
+final class OwnSteps {
+
+    /** An own step belongs to a part its sheet does not have, or stands before a step that part does not have. */
+    static final FindingId NO_PLACE = new FindingId("sheet.step-without-place");
+
+    private OwnSteps() {}
+
+    static List<Part> in(List<Part> parts, String sheet, PostedCell cell, Wording wording, Findings findings) {
+        List<Part> longer = new ArrayList<>(parts);
+        for (OwnStep step : cell.sheets().steps()) {
+            if (step.sheet().characters().equals(sheet)
+                    && step.part().value().isPresent()
+                    && step.words().value().isPresent()) {
+                place(step, longer, wording, findings);
+            }
+        }
+        return longer;
+    }
+
+    private static void place(OwnStep step, List<Part> parts, Wording wording, Findings findings) {
+        List<String> ids = parts.stream().map(Part::id).toList();
+        int part = ids.indexOf(step.part().characters());
+        if (part < 0) {
+            findings.add(Finding.refuses(
+                    NO_PLACE,
+                    "",
+                    step.part().where(),
+                    "the sheet `" + step.sheet().characters() + "` has no part `"
+                            + step.part().characters() + "`",
+                    "parts it has: " + Nearest.listed(step.part().characters(), ids)));
+            return;
+        }
+        List<Line> lines = new ArrayList<>(parts.get(part).lines());
+        int at = lines.size();
+        if (step.before().value().isPresent()) {
+            List<String> steps =
+                    lines.stream().map(Line::id).filter(id -> !id.isEmpty()).collect(Collectors.toList());
+            at = IntStream.range(0, lines.size())
+                    .filter(line -> lines.get(line).id().equals(step.before().characters()))
+                    .findFirst()
+                    .orElse(-1);
+            if (at < 0) {
+                findings.add(Finding.refuses(
+                        NO_PLACE,
+                        "",
+                        step.before().where(),
+                        "the part `" + step.part().characters() + "` of the sheet `"
+                                + step.sheet().characters() + "` has no step `"
+                                + step.before().characters() + "` of this cell",
+                        "steps it has: " + Nearest.listed(step.before().characters(), steps)));
+                return;
+            }
+        }
+        lines.add(at, new Line("", wording.text(step.words())));
+        Part was = parts.get(part);
+        parts.set(part, new Part(was.id(), was.kind(), was.title(), was.numbered(), List.copyOf(lines)));
+    }
+}

@@ -1,0 +1,32 @@
+package org.cellfile.subject.sheet;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.cellfile.dossier.Sheet.Kind;
+
+/**
+ * A headed part of a sheet in one language, while it is being told.
+ *
+ * @param id a stable word
+ * @param numbered true when its lines are steps to be done in order
+ */
+public record Part(String id, Kind kind, String title, boolean numbered, List<Line> lines) {
+
+    /**
+     * A line of it.
+     *
+     * @param id a stable word by which the plant's own steps are put in order; empty for a line of which there may be several
+     */
+    public record Line(String id, String text) {}
+
+    /** Another line, which the plant cannot put a step before. */
+    Part line(String text) {
+        return line("", text);
+    }
+
+    Part line(String id, String text) {
+        List<Line> longer = new ArrayList<>(lines);
+        longer.add(new Line(id, text));
+        return new Part(this.id, kind, title, numbered, List.copyOf(longer));
+    }
+}

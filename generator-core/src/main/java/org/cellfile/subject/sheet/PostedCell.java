@@ -1,0 +1,46 @@
+package org.cellfile.subject.sheet;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.cellfile.subject.complement.ComplementaryDevice;
+import org.cellfile.subject.due.Due;
+import org.cellfile.subject.hazard.Risk;
+import org.cellfile.subject.hazard.ZoneExtent;
+import org.cellfile.subject.identity.Identity;
+import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.register.Registers;
+import org.cellfile.subject.safeguard.Guarding;
+
+/**
+ * What posted sheets may tell of: the cell as it was read and recomputed.
+ *
+ * @param dues what falls due, the earliest first
+ * @param sheets what is stated about the sheets themselves
+ */
+public record PostedCell(
+        Identity identity,
+        List<ZoneExtent> zones,
+        List<Risk> risks,
+        List<Guarding> safeguards,
+        List<ComplementaryDevice> devices,
+        List<Mode> modes,
+        Registers registers,
+        List<Due> dues,
+        Sheets sheets) {
+
+    /** Who answers for the sheets. */
+    public String responsible() {
+        return identity.nameOf(sheets.responsible());
+    }
+
+    /** The devices of a sort, as in {@code devices(Reset.class)}. */
+    public Stream<ComplementaryDevice> devices(Class<?> sort) {
+        return devices.stream().filter(device -> sort.isInstance(device.sort()));
+    }
+
+    /** The mode of a sort, as in {@code mode(Mode.MANUAL_REDUCED_SPEED)}. */
+    public Optional<Mode> mode(String sort) {
+        return modes.stream().filter(mode -> mode.is(sort)).findFirst();
+    }
+}

@@ -1,0 +1,17 @@
+package org.cellfile.subject.sheet;
+
+import java.util.List;
+
+/** One sort of posted sheet. Each is a file of its own, found by itself. */
+public interface SheetSort {
+
+    /** As written under {@code sheet}; also the beginning of the keys of its wording and of its file's name. */
+    String id();
+
+    /**
+     * Its parts in reading order, told in one language. In every language there are the same parts with the same lines.
+     *
+     * @param cell what the sheet may tell of
+     */
+    List<Part> parts(PostedCell cell, Wording wording);
+}

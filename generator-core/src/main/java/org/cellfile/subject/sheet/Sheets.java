@@ -1,0 +1,105 @@
+package org.cellfile.subject.sheet;
+
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import org.cellfile.finding.Findings;
+import org.cellfile.read.Section;
+import org.cellfile.source.SourceFile;
+import org.cellfile.source.Span;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.identity.Person;
+
+/**
+ * What is stated about the posted sheets.
+ *
+ * @param responsible who answers for them in the plant
+ * @param language in which the description itself is written
+ * @param printings in which languages and on which paper they are printed, one after the other
+ * @param copies which hangs where
+ * @param steps the plant's own
+ * @param translations of the cell's texts
+ * @param files among which the plant's own languages lie
+ */
+public record Sheets(
+        Stated<String> responsible,
+        Stated<String> language,
+        List<Printing> printings,
+        List<PostedCopy> copies,
+        List<OwnStep> steps,
+        List<Translations.Translated> translations,
+        List<SourceFile> files,
+        Span where) {
+
+    static final Set<String> PAPERS = Set.of("A4", "A3", "Letter", "Tabloid");
+
+    /** The sheets printed in the same languages on the same paper: two languages stand on one page, one below the other. */
+    public record Printing(List<Stated<String>> languages, Stated<String> paper) {
+        static Printing read(Section section) {
+            return new Printing(section.texts("languages"), section.wordIfStated("paper", PAPERS));
+        }
+    }
+
+    /**
+     * A copy that hangs at the cell.
+     *
+     * @param languages those it is printed in; of the first printing where nothing is said
+     */
+    public record PostedCopy(Stated<String> sheet, List<Stated<String>> languages, Stated<String> at) {
+        static PostedCopy read(Section section) {
+            return new PostedCopy(
+                    section.word("sheet", SheetSorts.ids()), section.textsIfStated("languages"), section.text("at"));
+        }
+    }
+
+    /**
+     * A step of the plant's own.
+     *
+     * @param part of the sheet
+     * @param before which derived step it stands; behind all of them where nothing is said
+     */
+    public record OwnStep(Stated<String> sheet, Stated<String> part, Stated<String> before, Stated<String> words) {
+        static OwnStep read(Section section) {
+            return new OwnStep(
+                    section.word("sheet", SheetSorts.ids()),
+                    section.text("part"),
+                    section.textIfStated("before"),
+                    section.text("do"));
+        }
+    }
+
+    public static Sheets read(Section top, List<SourceFile> files) {
+        Section section = top.section("sheets");
+        Sheets sheets = new Sheets(
+                section.reference("responsible", Person.SORT),
+                section.textIfStated("language"),
+                Section.each(section.listIfStated("printed"), Printing::read),
+                Section.each(section.listIfStated("posted"), PostedCopy::read),
+                Section.each(section.listIfStated("own-steps"), OwnStep::read),
+                Section.each(top.listIfStated("translations"), Translations.Translated::read),
+                files,
+                section.where());
+        section.close();
+        return sheets;
+    }
+
+    /** The tag of the language in which the description is written. */
+    public String ownLanguage() {
+        return language.value().orElse(Language.FIRST);
+    }
+
+    /** Its texts in other languages. */
+    Translations translations(Findings findings) {
+        return new Translations(ownLanguage(), translations, findings);
+    }
+
+    /** Every language in which something is posted. */
+    public Set<String> languages() {
+        Set<String> tags = new TreeSet<>();
+        printings.forEach(printing -> printing.languages().forEach(tag -> tags.add(tag.characters())));
+        if (printings.isEmpty()) {
+            tags.add(ownLanguage());
+        }
+        return tags;
+    }
+}
