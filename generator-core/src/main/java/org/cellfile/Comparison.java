@@ -4,6 +4,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.cellfile.cell.Cell;
 import org.cellfile.cell.Composition;
 import org.cellfile.compare.Compared;
@@ -55,10 +56,11 @@ public final class Comparison {
         return new Source("revision " + revision + " (commit " + world.commit() + ") of folder " + folder, world, true);
     }
 
-    /** Reads both and compares them. */
+    /** Reads both, at the same time, and compares them. */
     public static Outcome of(Source older, Source newer) {
-        Read before = read(older);
+        CompletableFuture<Read> reading = CompletableFuture.supplyAsync(() -> read(older));
         Read after = read(newer);
+        Read before = reading.join();
         if (before.state.isEmpty()) {
             return new Unread(older.words(), before.verdict.findings());
         }

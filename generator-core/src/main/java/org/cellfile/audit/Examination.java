@@ -91,11 +91,11 @@ public final class Examination {
 
     private void run(World.Entry file) throws IOException, Refusal {
         byte[] bytes = ReceivedPdf.bytes(file);
-        Identifier.Worth identifier = Identifier.of(bytes);
-        if (identifier == Identifier.Worth.DIFFERS) {
-            identifier(file.path(), "its identifier is not that of its bytes");
-        }
-        try (ReceivedPdf pdf = ReceivedPdf.open(file.path(), bytes)) {
+        CompletableFuture<Identifier.Worth> computed = CompletableFuture.supplyAsync(() -> Identifier.of(bytes));
+        CompletableFuture<Void> prepared = CompletableFuture.runAsync(Markup::prepare);
+        try (ReceivedPdf pdf = opened(file.path(), bytes, computed)) {
+            Identifier.Worth identifier = computed.join();
+            prepared.join();
             Optional<Embedded> dossier = pdf.file(DOSSIER);
             Optional<Embedded> printed = pdf.file(PRINTED);
             if (dossier.isEmpty() || printed.isEmpty()) {
@@ -118,6 +118,18 @@ public final class Examination {
                     .filter(one -> !OURS.contains(one.name()))
                     .forEach(one -> sources.put(one.name(), one.content()));
             look(pdf, text(dossier.get()), text(printed.get()));
+        }
+    }
+
+    /** Opens it, and says of one that cannot be opened whether it was changed. */
+    private ReceivedPdf opened(String file, byte[] bytes, CompletableFuture<Identifier.Worth> identifier)
+            throws Refusal {
+        try {
+            return ReceivedPdf.open(file, bytes);
+        } finally {
+            if (identifier.join() == Identifier.Worth.DIFFERS) {
+                identifier(file, "its identifier is not that of its bytes");
+            }
         }
     }
 

@@ -32,6 +32,11 @@ public final class Markup {
         this.printable = printable;
     }
 
+    /** Makes ready what does not depend on the cell, for a run that has to wait for something else meanwhile. */
+    public static void prepare() {
+        Templates.prepare("file.xhtml.ftl", "blocks/", Block.class);
+    }
+
     /** The safety file: cover, contents, chapters. */
     public String safetyFile() {
         Dossier dossier = printable.dossier();

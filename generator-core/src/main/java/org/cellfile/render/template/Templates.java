@@ -49,6 +49,24 @@ public final class Templates {
     }
 
     /**
+     * Reads templates before they are filled in, for a run that has to wait for something else meanwhile.
+     *
+     * @param path of one
+     * @param folder below the template root that holds one for each sort of thing
+     * @param sorts the sealed interface of these things
+     */
+    public static void prepare(String path, String folder, Class<?> sorts) {
+        try {
+            CONFIGURATION.getTemplate(path);
+            for (Class<?> sort : sorts.getPermittedSubclasses()) {
+                CONFIGURATION.getTemplate(folder + RecordModel.sort(sort) + ".ftl");
+            }
+        } catch (IOException e) {
+            throw new IllegalStateException("a template is missing or broken", e);
+        }
+    }
+
+    /**
      * The fixed words of the page frames.
      *
      * @param language as in the file's name, for example {@code en}
