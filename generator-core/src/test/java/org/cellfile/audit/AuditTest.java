@@ -112,7 +112,7 @@ class AuditTest {
         AuditReport report = report(ReleasedCell.draft(withOpenPoint()));
         assertThat(report.differs()).isEmpty();
         assertThat(report.agrees())
-                .anyMatch(line -> line.matches("state: printed as a draft, \\d+ things? bars? release"));
+                .anyMatch(line -> line.matches("state: printed as a draft, and \\d+ things? bars? release"));
         assertThat(report.unsaid()).anyMatch(line -> line.contains("nobody vouches for this state by name"));
     }
 
