@@ -26,9 +26,10 @@ public final class Comparison {
      * Where a state is found.
      *
      * @param words for people
+     * @param name the same in short, without the folders of the machine it lies on, as it is handed on
      * @param withEvidence false where files of evidence were never part of it
      */
-    public record Source(String words, World world, boolean withEvidence) {}
+    public record Source(String words, String name, World world, boolean withEvidence) {}
 
     /** What came of it. */
     public sealed interface Outcome {}
@@ -42,18 +43,24 @@ public final class Comparison {
     /** The state in a folder, or in the safety file that was printed of it. */
     public static Source at(Path path) throws NoSuchState {
         if (Files.isDirectory(path)) {
-            return new Source("folder " + path, FolderWorld.of(path), true);
+            return new Source("folder " + path, "folder " + name(path), FolderWorld.of(path), true);
         }
         if (!Files.exists(path)) {
             throw new NoSuchState("there is no folder and no PDF " + path);
         }
-        return new Source("sources embedded in " + path, EarlierPdf.of(path), false);
+        return new Source(
+                "sources embedded in " + path, "sources embedded in " + name(path), EarlierPdf.of(path), false);
     }
 
     /** The state of a folder in a revision of the Git repository it lies in. */
     public static Source since(Path folder, String revision) throws NoSuchState {
         GitWorld world = GitWorld.of(folder, revision);
-        return new Source("revision " + revision + " (commit " + world.commit() + ") of folder " + folder, world, true);
+        String which = "revision " + revision + " (commit " + world.commit() + ") of folder ";
+        return new Source(which + folder, which + name(folder), world, true);
+    }
+
+    private static String name(Path path) {
+        return String.valueOf(path.toAbsolutePath().normalize().getFileName());
     }
 
     /** Reads both, at the same time, and compares them. */
@@ -81,7 +88,7 @@ public final class Comparison {
         return new Read(
                 checked.cell()
                         .map(cell -> State.of(
-                                source.words(),
+                                source.name(),
                                 cell,
                                 verdict instanceof Refused
                                         ? Optional.of(FindingText.count(verdict.findings()))

@@ -86,8 +86,9 @@ public final class Benchmark {
     }
 
     private static void compare(World older, World newer) {
-        Comparison.Outcome outcome =
-                Comparison.of(new Comparison.Source("older", older, true), new Comparison.Source("newer", newer, true));
+        Comparison.Outcome outcome = Comparison.of(
+                new Comparison.Source("older", "older", older, true),
+                new Comparison.Source("newer", "newer", newer, true));
         if (!(outcome instanceof Comparison.Told told) || told.compared().same()) {
             throw new IllegalStateException("nothing differs");
         }

@@ -239,7 +239,9 @@ public final class Examination {
             int missing = printable.missing().size();
             tally.agrees("state: printed as a "
                     + (printable.draft()
-                            ? "draft, " + counted(missing, "thing bars", "things bar") + " release"
+                            ? "draft, and "
+                                    + (missing == 0 ? "nothing bars" : counted(missing, "thing bars", "things bar"))
+                                    + " release"
                             : "release, and nothing bars one"));
             Markup markup = new Markup(printable);
             return Optional.of(new Prints(

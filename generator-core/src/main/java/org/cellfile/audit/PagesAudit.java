@@ -21,7 +21,7 @@ final class PagesAudit {
         List<String> differences =
                 TextComparison.of(due, texts).stream().map(PagesAudit::told).toList();
         if (differences.isEmpty()) {
-            tally.agrees("pages: " + texts.size() + ", every word is due, and every word that is due is there");
+            tally.agrees("pages: " + texts.size() + ", holding every word that the sources give and no other");
         } else if (otherVersion) {
             tally.differs(DossierAudit.otherVersion(file, "places on the pages", differences));
         } else {

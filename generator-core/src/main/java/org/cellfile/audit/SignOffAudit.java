@@ -46,8 +46,8 @@ final class SignOffAudit {
     private void look(Signed signed) {
         SignOff signOff = signed.signOff();
         String signer = cell.identity().nameOf(signOff.by());
-        String line = "sign-off `" + signOff.words().characters() + "` of `"
-                + signOff.covers().characters() + "` by " + signer + " on "
+        String line = "sign-off `" + signOff.words().characters() + "` of "
+                + SignOff.covered(signOff.covers().characters()) + " by " + signer + " on "
                 + signOff.on().characters() + ": " + signed.status().words();
         if (signOff.signature().value().isEmpty()) {
             tally.cannotSay(line + "; typed, not proven");

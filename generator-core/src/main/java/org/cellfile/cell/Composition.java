@@ -95,8 +95,8 @@ public final class Composition {
                         && one.signOff().covers().characters().equals(Substance.WHOLE)
                         && one.signOff().words().value().equals(Optional.of(SigningWords.RELEASED)))
                 .reduce((earlier, later) -> later)
-                .map(one -> cell.identity().nameOf(one.signOff().by()) + ", "
-                        + one.signOff().role().characters() + ", on "
+                .map(one -> cell.identity().nameOf(one.signOff().by()) + " (role: "
+                        + one.signOff().role().characters() + ") on "
                         + one.signOff().on().characters() + (one.proven() ? "" : " (typed, not proven)"))
                 .orElse("");
     }
@@ -199,7 +199,7 @@ public final class Composition {
         chapters.add(register(cell));
         chapters.add(notCovered());
         chapters.add(cautions());
-        chapters.add(SigningChapter.chapter(cell.signing(), titles(chapters)));
+        chapters.add(SigningChapter.chapter(cell.signing(), cell.copies().isCopy(), titles(chapters)));
         chapters.add(IdentityChapter.revisions(identity));
         chapters.add(sources(cell));
         return CopyNotes.in(chapters, cell);
@@ -401,7 +401,7 @@ public final class Composition {
     private static Chapter sources(Cell cell) {
         Table table = new Table(
                 "Files this description was read from, attached to this PDF",
-                List.of(Column.text("File", 4), Column.figures("Lines", 1), Column.text("SHA-256", 7)),
+                List.of(Column.text("File", 5), Column.figures("Lines", 1), Column.text("SHA-256", 14)),
                 cell.sources().stream()
                         .map(file ->
                                 List.of(file.path(), String.valueOf(file.lines().size()), Digest.sha256(file.text())))

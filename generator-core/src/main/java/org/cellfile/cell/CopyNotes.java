@@ -108,8 +108,8 @@ final class CopyNotes {
 
     private static String titles(List<Chapter> all, Cell cell) {
         return cell.copies().carried().keySet().stream()
-                .map(chapter -> title(chapter, all))
-                .collect(Collectors.joining("\", \"", "\"", "\""));
+                .map(chapter -> "\"" + title(chapter, all) + "\"")
+                .collect(Collectors.joining(" and "));
     }
 
     private static String title(String id, List<Chapter> all) {

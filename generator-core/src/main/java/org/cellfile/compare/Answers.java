@@ -15,6 +15,9 @@ import org.cellfile.subject.stopping.StopEvidence;
 /** What was done about a change in the newer state: measured again, tested again, read again, or nothing. */
 final class Answers {
 
+    /** Before what is said of a thing that was not done, or not since. */
+    static final String OPEN = "open, ";
+
     private final State older;
     private final State newer;
     private final List<Difference> all;
@@ -82,9 +85,7 @@ final class Answers {
                 about,
                 again
                         ? done + (before.isPresent() ? " again on " : " on ") + now.orElseThrow() + more
-                        : "open"
-                                + now.map(day -> ", " + done + " last on " + day)
-                                        .orElse(", never " + done),
+                        : OPEN + now.map(day -> done + " last on " + day).orElse("never " + done),
                 !again);
     }
 
@@ -203,7 +204,7 @@ final class Answers {
         }
         concerned
                 .withoutConfiguration()
-                .forEach(thing -> items.add(new Item(thing, "open, no configuration of it is recorded", true)));
+                .forEach(thing -> items.add(new Item(thing, OPEN + "no configuration of it is recorded", true)));
         return items;
     }
 
@@ -212,7 +213,7 @@ final class Answers {
         return List.of(new Item(
                 "",
                 differ == 0
-                        ? "open, nothing under `hazards` differs"
+                        ? OPEN + "nothing under `hazards` differs"
                         : differ + (differ == 1 ? " place" : " places") + " under `hazards` differ",
                 differ == 0));
     }

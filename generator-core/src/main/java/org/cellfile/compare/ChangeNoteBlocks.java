@@ -26,6 +26,7 @@ import org.cellfile.dossier.Form;
 import org.cellfile.subject.register.Change;
 import org.cellfile.subject.register.ModificationDecision;
 import org.cellfile.subject.register.RegisterChapters;
+import org.cellfile.subject.signoff.SignOff;
 
 /** A comparison as a note of one or two pages, with the record of a decision. */
 public final class ChangeNoteBlocks {
@@ -137,38 +138,44 @@ public final class ChangeNoteBlocks {
                 rows.add(List.of(
                         proof.words(),
                         String.join("; ", asks),
-                        listed(items, item -> !item.open(), proof),
-                        listed(items, Item::open, proof)));
+                        listed(items, item -> !item.open()),
+                        listed(items, Item::open)));
             }
         }
         if (!rows.isEmpty()) {
+            blocks.add(new Paragraph(String.join(" ", ComparisonText.SOURCE)));
             blocks.add(new Table(
-                    "What that voids by the matrix of kinds of change, what was done again and what is open",
+                    "What that voids by the matrix of kinds of change; what was done again and what is open",
                     List.of(
                             Column.text("Proof", 3),
-                            Column.text("Asked", 4),
-                            Column.text("Done again, or recomputed", 7),
+                            Column.text("Asked", 3),
+                            Column.text("Done again, or recomputed", 8),
                             Column.text("Open", 7)),
                     rows));
         }
     }
 
-    private String listed(Map<String, Item> items, Predicate<Item> which, Proof proof) {
+    /** A line for each thing to be said, before it the things of which it is said. */
+    private String listed(Map<String, Item> items, Predicate<Item> which) {
         List<Item> chosen = items.values().stream().filter(which).toList();
         if (chosen.isEmpty()) {
             return "–";
         }
-        boolean brief = proof == Proof.FUNCTION_TESTS || proof == Proof.STOP_TIME || proof == Proof.INSTALLED;
-        List<String> words = chosen.stream()
+        Map<String, List<String>> said = new LinkedHashMap<>();
+        chosen.stream()
                 .limit(most)
-                .map(item -> item.about().isEmpty()
-                        ? item.words()
-                        : brief && item.open() ? item.about() : item.about() + " " + item.words())
-                .collect(Collectors.toCollection(ArrayList::new));
-        if (words.size() < chosen.size()) {
-            words.add((chosen.size() - words.size()) + " more");
+                .forEach(item -> said.computeIfAbsent(item.words(), any -> new ArrayList<>())
+                        .add(item.about()));
+        List<String> lines = new ArrayList<>();
+        said.forEach((words, about) -> {
+            // the head of the column says that it is open
+            String alone = words.startsWith(Answers.OPEN) ? words.substring(Answers.OPEN.length()) : words;
+            lines.add((String.join(", ", about) + (about.size() > 1 ? ": " : " ") + alone).strip());
+        });
+        if (chosen.size() > most) {
+            lines.add((chosen.size() - most) + " more");
         }
-        return String.join("; ", words).replace("`", "");
+        return String.join("\n", lines).replace("`", "");
     }
 
     private List<String> paper() {
@@ -187,11 +194,11 @@ public final class ChangeNoteBlocks {
                         : limited(
                                 "Sign-offs that lapse: ",
                                 compared.lapsed(),
-                                one -> "“" + one.words() + "” by " + one.by() + " of " + one.on() + " on `"
-                                        + one.covers() + "`"
+                                one -> "“" + one.words() + "” of " + SignOff.covered(one.covers()) + " by "
+                                        + one.by() + " on " + one.on()
                                         + one.again()
-                                                .map(day -> ", signed again on " + day)
-                                                .orElse(", open")));
+                                                .map(day -> " (signed again on " + day + ")")
+                                                .orElse(" (open)")));
         points.add(limited("Chapters of which the substance differs: ", compared.chapters(), Function.identity()));
         if (!compared.unexplained().isEmpty()) {
             points.add(limited("Not explained by any change recorded: ", compared.unexplained(), Difference::words));

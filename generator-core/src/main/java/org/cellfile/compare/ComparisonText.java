@@ -9,6 +9,7 @@ import java.util.Set;
 import java.util.function.Function;
 import org.cellfile.cell.Substances;
 import org.cellfile.dossier.Label;
+import org.cellfile.subject.signoff.SignOff;
 
 /** A comparison as text for people. */
 public final class ComparisonText {
@@ -25,6 +26,11 @@ public final class ComparisonText {
 
     /** Room for the words of a proof. */
     private static final int PROOF = 24;
+
+    /** What stands behind the matrix of kinds of change. */
+    static final List<String> SOURCE = List.of(
+            "What a change voids is told by a matrix put together from published instructions of makers, none of which holds all of it.",
+            "It takes the place neither of the risk assessment nor of whoever answers for the cell.");
 
     private final StringBuilder text = new StringBuilder();
     private final Compared compared;
@@ -60,10 +66,7 @@ public final class ComparisonText {
         decisions();
         if (!compared.same()) {
             text.append('\n');
-            line(
-                    0,
-                    "What a change voids is told by a matrix put together from published instructions of makers; none has all of it.");
-            line(0, "It takes the place neither of the risk assessment nor of whoever answers for the cell.");
+            SOURCE.forEach(words -> line(0, words));
         }
         return text.toString();
     }
@@ -218,8 +221,8 @@ public final class ComparisonText {
     private static String signOff(LapsedSignOff one) {
         return one.words() + ", " + one.by() + ", " + one.on() + ", of "
                 + (one.chapters().size() == 1 && one.chapters().get(0).equals(one.covers())
-                        ? "`" + one.covers() + "`"
-                        : "`" + one.covers() + "` (changed: " + String.join(", ", one.chapters()) + ")")
+                        ? SignOff.covered(one.covers())
+                        : SignOff.covered(one.covers()) + " (changed: " + String.join(", ", one.chapters()) + ")")
                 + one.again().map(day -> "; signed again on " + day).orElse("; open");
     }
 

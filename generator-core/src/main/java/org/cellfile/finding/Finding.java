@@ -21,8 +21,7 @@ public record Finding(
 
     private static final Comparator<Finding> ORDER = Comparator.comparing(Finding::where)
             .thenComparing(Finding::severity)
-            .thenComparing(Finding::id)
-            .thenComparing(Finding::sentence);
+            .thenComparing(Finding::id);
 
     public Finding {
         sentence = plain(sentence);

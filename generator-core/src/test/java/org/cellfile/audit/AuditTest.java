@@ -56,10 +56,10 @@ class AuditTest {
         assertThat(report.verdict()).isEqualTo("consistent in itself, origin unproven");
         assertThat(report.agrees())
                 .hasSize(8)
-                .anyMatch(line -> line.startsWith("pages: ") && line.contains("every word is due"))
+                .anyMatch(line -> line.startsWith("pages: ") && line.contains("holding every word"))
                 .contains("state: printed as a release, and nothing bars one", "metadata: title, author and dates");
         assertThat(report.unsaid())
-                .anyMatch(line -> line.contains("`released for use` of `file` by C. Vell")
+                .anyMatch(line -> line.contains("`released for use` of the whole file by C. Vell")
                         && line.contains("origin unproven: no keys from outside were given"))
                 .anyMatch(line -> line.contains("typed, not proven"))
                 .anyMatch(line -> line.contains("only `--redraw`"));
@@ -112,7 +112,7 @@ class AuditTest {
         AuditReport report = report(ReleasedCell.draft(withOpenPoint()));
         assertThat(report.differs()).isEmpty();
         assertThat(report.agrees())
-                .anyMatch(line -> line.matches("state: printed as a draft, \\d+ things? bars? release"));
+                .anyMatch(line -> line.matches("state: printed as a draft, and \\d+ things? bars? release"));
         assertThat(report.unsaid()).anyMatch(line -> line.contains("nobody vouches for this state by name"));
     }
 

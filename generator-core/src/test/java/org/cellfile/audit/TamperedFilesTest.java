@@ -281,7 +281,7 @@ class TamperedFilesTest {
                             signed.replaceFirst("signature: \"[^\"]+", "signature: \"" + last));
                 }),
                 "audit.signature",
-                "`checked` of `file` by B. Ostrow"));
+                "`checked` of the whole file by B. Ostrow"));
         cases.add(new Case(
                 "a key trusted as another's",
                 pdf,

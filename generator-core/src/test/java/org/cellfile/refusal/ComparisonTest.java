@@ -99,7 +99,7 @@ class ComparisonTest {
     }
 
     private static Source source(String which, Path folder) {
-        return new Source("the " + which + " folder", FolderWorld.of(folder), true);
+        return new Source("the " + which + " folder", "the " + which + " folder", FolderWorld.of(folder), true);
     }
 
     private Compared compared(String name) throws IOException {

@@ -68,6 +68,7 @@ public final class Typesetting implements AutoCloseable {
         builder.useExternalResourceAccessControl(
                 (uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
         builder.useSVGDrawer(new Drawings());
+        builder.useUnicodeLineBreaker(new LineBreaks());
         builder.useColorProfile(COLOURS);
         builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
         builder.usePdfUaAccessibility(true);

@@ -127,7 +127,7 @@ public final class RegisterChapters {
                 new Table(
                         decision.of().characters() + ", decided by " + identity.nameOf(decision.by()) + " on "
                                 + decision.on().characters(),
-                        List.of(Column.text("Question", 9), Column.text("Answer", 1)),
+                        List.of(Column.text("Question", 7), Column.text("Answer", 1)),
                         rows),
                 new Paragraph("Because: " + decision.because().characters()));
     }

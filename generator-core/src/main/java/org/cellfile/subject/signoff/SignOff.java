@@ -65,7 +65,7 @@ public record SignOff(
     }
 
     /** What sign-offs cover, in words. */
-    static String covered(String covers) {
+    public static String covered(String covers) {
         return covers.equals(Substance.WHOLE) ? "the whole file" : "the chapter `" + covers + "`";
     }
 

@@ -28,10 +28,12 @@ public final class SigningChapter {
 
     private final Signing signing;
     private final List<Signed> signed;
+    private final boolean copy;
     private final Map<String, String> titles;
 
-    private SigningChapter(Signing signing, Map<String, String> titles) {
+    private SigningChapter(Signing signing, boolean copy, Map<String, String> titles) {
         this.signing = signing;
+        this.copy = copy;
         this.signed = signing.signed();
         this.titles = titles;
     }
@@ -39,10 +41,11 @@ public final class SigningChapter {
     /**
      * The chapter.
      *
+     * @param copy true where something is left out of what is printed, and with it the text of what was signed
      * @param titles of the chapters that can be signed by themselves
      */
-    public static Chapter chapter(Signing signing, Map<String, String> titles) {
-        return new SigningChapter(signing, titles).chapter();
+    public static Chapter chapter(Signing signing, boolean copy, Map<String, String> titles) {
+        return new SigningChapter(signing, copy, titles).chapter();
     }
 
     private Chapter chapter() {
@@ -91,10 +94,11 @@ public final class SigningChapter {
 
     private static String whom(Asked due) {
         String who = switch (due.words()) {
-            case TESTED -> "somebody competent";
+            case TESTED -> "somebody competent for function tests";
             case CHECKED -> "somebody who did not test";
             case RELEASED -> "somebody of the plant who did not test";
-            case APPROVED, NOTED -> "anybody";
+            case APPROVED -> "whoever approves";
+            case NOTED -> "whoever takes note";
         };
         return who
                 + due.role().map(role -> ", in the role \"" + role + "\"").orElse("")
@@ -120,20 +124,18 @@ public final class SigningChapter {
         return new Table(
                 "All sign-offs, in the order written",
                 List.of(
-                        Column.text("Words", 3),
+                        Column.text("Words", 4),
                         Column.text("Covers", 4),
-                        Column.text("By", 4),
-                        Column.text("Role", 3),
-                        Column.text("Date", 3),
+                        Column.text("By, in the role", 5),
+                        Column.text("Date", 4),
                         Column.text("Status", 4),
-                        Column.text("Proof", 4),
-                        Column.text("Digest, first 16", 5)),
+                        Column.text("Proof", 5),
+                        Column.text("Digest, first 16", 6)),
                 signed.stream()
                         .map(one -> List.of(
                                 one.signOff().words().characters(),
                                 covered(one.signOff().covers().characters()),
-                                name(one),
-                                one.signOff().role().characters(),
+                                name(one) + ", " + one.signOff().role().characters(),
                                 one.signOff().on().characters(),
                                 one.status().words(),
                                 proof(one),
@@ -198,12 +200,7 @@ public final class SigningChapter {
                 "Checking the digest without this program",
                 List.of(
                         new Paragraph("SHA-256 of the whole file as it is now, and where its text is:"),
-                        new Points(List.of(
-                                now.digest(),
-                                KeptTexts.path(now)
-                                        + (signing.stated().kept().has(now)
-                                                ? ", attached to this PDF"
-                                                : ", which is written when somebody signs"))),
+                        new Points(List.of(now.digest(), KeptTexts.path(now) + ", " + kept(now))),
                         new Paragraph(
                                 "The text holds every stated and derived value, a line each, chapter by chapter. The"
                                         + " digest of a chapter is that of its lines from \"chapter\" and its name to the"
@@ -216,6 +213,13 @@ public final class SigningChapter {
                                 "w() { head -n1 F; for c in $(n); do echo chapter $c $(d $c); done; }",
                                 "of a chapter: d C",
                                 "of the whole: w | sha256sum"))));
+    }
+
+    private String kept(Substance now) {
+        if (copy) {
+            return "which the plant keeps, as it holds what is left out of this copy";
+        }
+        return signing.stated().kept().has(now) ? "attached to this PDF" : "which is written when somebody signs";
     }
 
     /** The text that was signed, so that it can be typed into a file. */
@@ -257,8 +261,8 @@ public final class SigningChapter {
                 .forEach(due -> lines.add(new SignatureLine(
                         capital(due.words().words())
                                 + (due.covers().equals(Substance.WHOLE) ? "" : ": " + covered(due.covers())),
-                        whom(due))));
-        lines.add(new SignatureLine("Handed over", "the integrator"));
+                        "by " + whom(due))));
+        lines.add(new SignatureLine("Handed over", "by the integrator"));
         return new Section("", "To sign in ink", lines);
     }
 

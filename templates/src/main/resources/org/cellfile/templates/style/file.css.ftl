@@ -103,6 +103,14 @@ ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 .slot-date { width: 30mm; }
 .slot-sign { width: 62mm; margin-right: 0; }
 
+/* What is listed there is typed off, letter by letter: digests, lines that were signed, commands, paths. */
+#chapter-signatures .section { page-break-inside: avoid; }
+#chapter-signatures ul.points { font-family: "Liberation Mono"; font-size: 8pt; max-width: none; }
+#chapter-signatures table.facts td { font-family: "Liberation Mono"; font-size: 8pt; font-weight: normal; }
+#chapter-signatures table.facts th { width: 24mm; }
+#chapter-signatures td .remark { font-family: "Liberation Sans"; }
+#chapter-sources td.figures + td { font-family: "Liberation Mono"; font-size: 7.5pt; }
+
 /* A safeguard's facts and its drawing are read together. */
 #chapter-safeguards .section { page-break-inside: avoid; }
 
