@@ -15,6 +15,8 @@ import java.util.Optional;
 import java.util.Properties;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.cellfile.source.SourceFile;
 import org.jspecify.annotations.Nullable;
 
@@ -27,7 +29,14 @@ public final class Language {
     /** The language in which everything else of a description is written where it says nothing else. */
     public static final String FIRST = "en";
 
+    /** The tags of those this program has. */
+    public static final List<String> KNOWN = List.of("de", "en", "es", "pl");
+
+    static final String REVIEWED_BY = "language.reviewed-by";
+
     private static final String BUILT_IN = "/org/cellfile/templates/languages/";
+
+    private static final Pattern PLACE = Pattern.compile("\\{(\\d+)}");
 
     private final String tag;
     private final Properties words;
@@ -79,6 +88,14 @@ public final class Language {
     /** Every key it has wording for. */
     public Set<String> keys() {
         return new TreeSet<>(words.stringPropertyNames());
+    }
+
+    /** The places for values in the wording under a key, as in {@code 0} for {@code {0}}. */
+    Set<String> places(String key) {
+        return PLACE.matcher(words.getProperty(key, ""))
+                .results()
+                .map(place -> place.group(1))
+                .collect(Collectors.toCollection(TreeSet::new));
     }
 
     /** The wording under a key, with {@code {0}}, {@code {1}} … replaced by the values. */
