@@ -40,6 +40,10 @@ import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.Surroundings;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.due.Proofs;
+import org.cellfile.subject.energy.Energies;
+import org.cellfile.subject.energy.IsolationFaults;
+import org.cellfile.subject.energy.Rescue;
+import org.cellfile.subject.energy.RescueFaults;
 import org.cellfile.subject.function.ControlSystem;
 import org.cellfile.subject.function.Minimums;
 import org.cellfile.subject.function.SafetyFunction;
@@ -87,6 +91,8 @@ public record Cell(
         List<Operation> operations,
         Registers registers,
         Verification verification,
+        Optional<Energies> energies,
+        Optional<Rescue> rescue,
         List<Deviation> deviations,
         Sheets sheets,
         SignOffs signOffs,
@@ -127,6 +133,8 @@ public record Cell(
         List<Mode> modes = Section.each(top.list("modes"), Mode::read);
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
+        Optional<Energies> energies = Energies.read(top);
+        Optional<Rescue> rescue = Rescue.read(top);
         Sheets sheets = Sheets.read(top, sources.files());
         SignOffs signOffs = SignOffs.read(top, sources.files());
         Copies copies = Copies.read(top, Substances.chapters());
@@ -186,6 +194,8 @@ public record Cell(
                             .toList(),
                     registers,
                     new Verification(functionTests, identity, safeguards, devices, described, modes, registers),
+                    energies,
+                    rescue,
                     deviations,
                     sheets,
                     signOffs,
@@ -431,6 +441,8 @@ public record Cell(
                 modes(),
                 registers,
                 dues(),
+                energies,
+                rescue,
                 sheets));
     }
 
@@ -450,6 +462,7 @@ public record Cell(
         dues.addAll(Deviations.dues(deviations));
         dues.addAll(registers.dues(identity));
         dues.addAll(controlSystem.dues());
+        energies.ifPresent(stated -> dues.addAll(stated.dues(identity)));
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
     }
@@ -485,6 +498,8 @@ public record Cell(
         List<Finding> findings = new ArrayList<>();
         recomputed().forEach(one -> findings.addAll(one.findings()));
         findings.addAll(verification.findings());
+        findings.addAll(IsolationFaults.of(energies, identity));
+        findings.addAll(RescueFaults.of(rescue, zones, identity));
         findings.addAll(posted().findings());
         findings.addAll(signing().findings());
         return findings;

@@ -48,6 +48,8 @@ public final class Substances {
             Map.entry("deviations", "deviations"),
             Map.entry("confirmations", "register"),
             Map.entry("copy-values", "register"),
+            Map.entry("energies", "energies"),
+            Map.entry("rescue", "rescue"),
             Map.entry("sheets", "sheets"),
             Map.entry("translations", "sheets"),
             Map.entry("revisions", "revisions"));

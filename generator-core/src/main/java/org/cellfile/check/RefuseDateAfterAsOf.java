@@ -69,6 +69,7 @@ public final class RefuseDateAfterAsOf implements Check {
                                 "a calibration of `" + instrument.tag().characters() + "`")));
         dates.putAll(DatesAtTheCell.of(cell));
         cell.registers().otherDates().forEach(dates::put);
+        cell.energies().ifPresent(energies -> dates.putAll(energies.dates()));
         // A part may have served elsewhere before this cell was built, but it cannot be in it before it is put there.
         cell.controlSystem()
                 .parts()

@@ -31,9 +31,17 @@ public record Sheet(
      * A headed part of a sheet.
      *
      * @param id a stable word
+     * @param sign drawn beside it; of its kind
      * @param numbered true when the lines are steps to be done in order
      */
-    public record Panel(String id, Kind kind, List<String> title, boolean numbered, List<List<String>> lines) {}
+    public record Panel(
+            String id, Kind kind, Sign sign, List<String> title, boolean numbered, List<List<String>> lines) {
+
+        /** With the plain sign of its kind. */
+        public Panel(String id, Kind kind, List<String> title, boolean numbered, List<List<String>> lines) {
+            this(id, kind, Sign.of(kind), title, numbered, lines);
+        }
+    }
 
     /** What a panel is for; decides its colour and sign, always beside words. */
     public enum Kind {

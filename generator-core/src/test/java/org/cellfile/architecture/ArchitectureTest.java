@@ -60,6 +60,7 @@ class ArchitectureTest {
             "org.cellfile.subject.register..",
             "org.cellfile.subject.verification..",
             "org.cellfile.subject.form..",
+            "org.cellfile.subject.energy..",
             "org.cellfile.subject.sheet..",
             "org.cellfile.subject.signoff..",
             "org.cellfile.subject.ledger..",

@@ -21,7 +21,8 @@
   <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if>${words["sheet.place"]}: <#list sheet.places as place><@said place/><#sep>; </#list></p>
   <#list sheet.panels as panel>
   <div class="panel" data-part="${panel.title?join(" / ")}">
-    <div class="sign"><#include "signs/" + panel.kind?lower_case + ".svg.ftl"></div>
+    <#assign sign = panel.sign?lower_case?replace("_", "-")>
+    <div class="sign"><#include "signs/" + sign + ".svg.ftl"><p class="meaning">${words["meaning." + sign]}</p></div>
     <div class="panel-words">
       <h2><@said panel.title/></h2>
       <#list panel.lines as line>

@@ -4,6 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Sheet.Kind;
+import org.cellfile.dossier.Sign;
 import org.cellfile.dossier.Text;
 import org.cellfile.subject.hazard.Hazard.Residual;
 import org.cellfile.subject.safeguard.Guarding;
@@ -39,7 +40,7 @@ public final class AutomaticOperation implements SheetSort {
                 .filter(Residual::onSheets)
                 .map(one ->
                         Text.sentence(wording.text(one.risk())) + " " + Text.sentence(wording.text(one.instruction())));
-        Part part = wording.part("hazards", Kind.HAZARD, false);
+        Part part = wording.part("hazards", Kind.HAZARD, false).with(Sign.AUTOMATIC_START);
         for (String line : Stream.concat(zones, remaining).distinct().toList()) {
             part = part.line(line);
         }

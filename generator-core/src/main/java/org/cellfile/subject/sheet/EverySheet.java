@@ -18,15 +18,18 @@ final class EverySheet {
 
     /** What to do first when somebody is hurt or in danger. */
     static Part emergency(PostedCell cell, Wording wording) {
-        CellFacts facts = cell.identity().facts();
         return new Part("emergency", Kind.EMERGENCY, wording.shared("every-sheet.emergency"), true, List.of())
                 .line("stop", wording.shared("every-sheet.emergency.stop"))
-                .line(
-                        "call",
-                        wording.shared(
-                                "every-sheet.emergency.call",
-                                facts.emergencyPhone().characters(),
-                                wording.text(facts.name()),
-                                wording.text(facts.site())));
+                .line("call", call(cell, wording));
+    }
+
+    /** Whom to call and what to say. */
+    static String call(PostedCell cell, Wording wording) {
+        CellFacts facts = cell.identity().facts();
+        return wording.shared(
+                "every-sheet.emergency.call",
+                facts.emergencyPhone().characters(),
+                wording.text(facts.name()),
+                wording.text(facts.site()));
     }
 }

@@ -69,7 +69,6 @@ final class OwnSteps {
             }
         }
         lines.add(at, new Line("", wording.text(step.words())));
-        Part was = parts.get(part);
-        parts.set(part, new Part(was.id(), was.kind(), was.title(), was.numbered(), List.copyOf(lines)));
+        parts.set(part, parts.get(part).with(lines));
     }
 }

@@ -2,9 +2,13 @@ package org.cellfile.subject.sheet;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.due.Due;
+import org.cellfile.subject.energy.Energies;
+import org.cellfile.subject.energy.Rescue;
 import org.cellfile.subject.hazard.Risk;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
@@ -16,6 +20,8 @@ import org.cellfile.subject.safeguard.Guarding;
  * What posted sheets may tell of: the cell as it was read and recomputed.
  *
  * @param dues what falls due, the earliest first
+ * @param energies how they are isolated, where that is stated
+ * @param rescue how somebody is freed, where that is stated
  * @param sheets what is stated about the sheets themselves
  */
 public record PostedCell(
@@ -27,11 +33,18 @@ public record PostedCell(
         List<Mode> modes,
         Registers registers,
         List<Due> dues,
+        Optional<Energies> energies,
+        Optional<Rescue> rescue,
         Sheets sheets) {
 
     /** Who answers for the sheets. */
     public String responsible() {
         return identity.nameOf(sheets.responsible());
+    }
+
+    /** The names of people, as in {@code A. Okonjo, J. Pellam}. */
+    String names(List<Stated<String>> people) {
+        return people.stream().map(identity::nameOf).collect(Collectors.joining(", "));
     }
 
     /** The devices of a sort, as in {@code devices(Reset.class)}. */

@@ -35,7 +35,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
         for (Printing printing : printings(cell)) {
             List<Language> languages = languages(printing, cell, findings);
             if (languages.size() == printing.languages().size()) {
-                for (SheetSort sort : SheetSorts.all()) {
+                for (SheetSort sort : SheetSorts.telling(cell)) {
                     List<Wording> wordings = languages.stream()
                             .map(language -> new Wording(sort.id(), language, translations))
                             .toList();
@@ -77,7 +77,8 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
     private static Sheet sheet(
             SheetSort sort, PostedCell cell, List<Wording> wordings, Printing printing, Findings findings) {
         List<List<Part>> told = wordings.stream()
-                .map(wording -> OwnSteps.in(sort.parts(cell, wording), sort.id(), cell, wording, findings))
+                .map(wording -> OwnSteps.in(
+                        SignalWords.in(sort.parts(cell, wording), cell, wording), sort.id(), cell, wording, findings))
                 .toList();
         List<String> tags =
                 wordings.stream().map(wording -> wording.language().tag()).toList();
@@ -117,7 +118,8 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
         Part first = told.get(0);
         return new Panel(
                 first.id(),
-                first.kind(),
+                first.sign().kind(),
+                first.sign(),
                 told.stream().map(Part::title).toList(),
                 first.numbered(),
                 IntStream.range(0, first.lines().size())

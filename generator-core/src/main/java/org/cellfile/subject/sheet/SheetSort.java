@@ -8,6 +8,11 @@ public interface SheetSort {
     /** As written under {@code sheet}; also the beginning of the keys of its wording and of its file's name. */
     String id();
 
+    /** False when it has nothing to tell of this cell; it is not printed then. */
+    default boolean tells(PostedCell cell) {
+        return true;
+    }
+
     /**
      * Its parts in reading order, told in one language. In every language there are the same parts with the same lines.
      *

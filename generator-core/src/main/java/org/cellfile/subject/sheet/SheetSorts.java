@@ -19,6 +19,11 @@ public final class SheetSorts {
         return KNOWN;
     }
 
+    /** Those that have something to tell of a cell. */
+    static List<SheetSort> telling(PostedCell cell) {
+        return KNOWN.stream().filter(sort -> sort.tells(cell)).toList();
+    }
+
     public static List<String> ids() {
         return KNOWN.stream().map(SheetSort::id).toList();
     }

@@ -15,6 +15,7 @@ import org.cellfile.subject.identity.Person;
  *
  * @param responsible who answers for them in the plant
  * @param language in which the description itself is written
+ * @param signalWords whether hazards are headed by a signal word, as is the custom in the United States
  * @param printings in which languages and on which paper they are printed, one after the other
  * @param copies which hangs where
  * @param steps the plant's own
@@ -24,6 +25,7 @@ import org.cellfile.subject.identity.Person;
 public record Sheets(
         Stated<String> responsible,
         Stated<String> language,
+        Stated<String> signalWords,
         List<Printing> printings,
         List<PostedCopy> copies,
         List<OwnStep> steps,
@@ -73,6 +75,7 @@ public record Sheets(
         Sheets sheets = new Sheets(
                 section.reference("responsible", Person.SORT),
                 section.textIfStated("language"),
+                section.wordIfStated("signal-words", Set.of("yes", "no")),
                 Section.each(section.listIfStated("printed"), Printing::read),
                 Section.each(section.listIfStated("posted"), PostedCopy::read),
                 Section.each(section.listIfStated("own-steps"), OwnStep::read),

@@ -10,6 +10,7 @@ body { font-size: 13.5pt; line-height: 1.22; }
 .panel { display: table; width: 100%; table-layout: fixed; border-top: 2pt solid #000; padding-top: 2.5mm; margin-bottom: 3mm; }
 .sign { display: table-cell; width: 21mm; vertical-align: top; }
 .sign svg { width: 16mm; height: 16mm; }
+.panel p.meaning { font-size: 9pt; line-height: 1.1; margin: 0.6mm 2mm 0 0; font-weight: bold; }
 .panel-words { display: table-cell; vertical-align: top; }
 .panel h2 { font-size: 16pt; line-height: 1.15; font-weight: bold; margin-bottom: 1mm; }
 .panel p { margin-bottom: 0.5mm; }
