@@ -13,7 +13,7 @@ import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Sheet;
 
 /**
- * A posted sheet on which something else is printed now. The day of the description and the draft mark do not count.
+ * A posted sheet on which something else is printed now. Its days and the draft mark do not count.
  *
  * @param place where it is posted
  * @param parts headings of what differs on it
@@ -60,14 +60,13 @@ public record SheetChange(String id, String title, String place, List<String> pa
                 .filter(panel ->
                         is.panels().stream().noneMatch(other -> other.id().equals(panel.id())))
                 .forEach(panel -> parts.add(panel.title().get(0)));
-        String asOf = is.foot().get(1).label();
         Set<Fact> foot = new LinkedHashSet<>(is.foot());
         was.foot().forEach(fact -> {
             if (!foot.remove(fact)) {
                 foot.add(fact);
             }
         });
-        foot.stream().map(Fact::label).filter(label -> !label.equals(asOf)).forEach(parts::add);
+        foot.stream().map(Fact::label).forEach(parts::add);
         return List.copyOf(parts);
     }
 }

@@ -58,7 +58,7 @@ public final class Canonical {
         return write(printed);
     }
 
-    private static String write(Object written) {
+    static String write(Object written) {
         try {
             return WRITER.writeValueAsString(written) + "\n";
         } catch (JsonProcessingException ours) {

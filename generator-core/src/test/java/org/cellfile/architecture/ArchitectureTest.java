@@ -112,6 +112,7 @@ class ArchitectureTest {
             .and(only("org.cellfile.render.calendar..")
                     .dependOnClassesThat()
                     .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie.."))
+            .and(only("org.cellfile.render.code..").dependOnClassesThat().resideInAPackage("com.google.zxing.."))
             .and(only("org.cellfile").dependOnClassesThat().resideInAPackage("org.eclipse.jgit.."))
             .and(only("org.cellfile.cli..").dependOnClassesThat().resideInAPackage("picocli.."))
             .and(only("org.cellfile.dossier..", "org.cellfile.finding..", "org.cellfile.compare..")

@@ -601,7 +601,9 @@ final class ExampleDossier {
                 List.of(
                         new Fact("Safety program", "7F3C-19D2", "compare with the display of cabinet +A2"),
                         new Fact("Answers for this sheet", "plant engineer"),
-                        new Fact("Revision", "C, as of 2025-03-14")),
+                        new Fact("Revision", "C")),
+                List.of(new Fact("Valid until", "2025-06-30"), new Fact("As of", "2025-03-14")),
+                "2025-06-30",
                 FRAME);
     }
 
@@ -620,6 +622,8 @@ final class ExampleDossier {
             "Posting place",
             "sheet.draft",
             "DRAFT: do not post",
+            "sheet.digest",
+            "Short digest",
             "sign.hazard",
             "Warning sign",
             "sign.prohibition",

@@ -43,6 +43,8 @@ class UnprintableTest {
                 List.of(),
                 List.of(ExampleDossier.panel(Sheet.Kind.ACTION, "Each lamp", true, steps.toArray(String[]::new))),
                 List.of(new Block.Fact("Answers", "plant engineer")),
+                List.of(),
+                "",
                 ExampleDossier.FRAME);
 
         assertThat(findings(new ExampleDossier().with(sheet))).singleElement().satisfies(finding -> {
@@ -82,6 +84,8 @@ class UnprintableTest {
                 List.of(),
                 List.of(ExampleDossier.panel(Sheet.Kind.INFORMATION, "Notes", false, notes.toArray(String[]::new))),
                 List.of(),
+                List.of(),
+                "",
                 ExampleDossier.FRAME);
     }
 

@@ -36,11 +36,18 @@
   </div>
   </#list>
   <div id="foot">
+    <div class="foot-words">
     <table>
-    <#list sheet.foot as fact>
+    <#list sheet.dates + sheet.foot as fact>
       <tr><th scope="row">${fact.label}</th><td>${fact.value}<#if fact.remark?has_content> <span class="remark">${fact.remark}</span></#if></td></tr>
     </#list>
     </table>
+    </div>
+    <div class="foot-code">
+      <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${qr.size?c} ${qr.size?c}" alt="QR: ${codeText}"><path d="${qr.dark}" fill="#000"/></svg>
+      <p>${words["sheet.digest"]}</p>
+      <p class="digest">${digest}</p>
+    </div>
   </div>
 </div>
 </body>

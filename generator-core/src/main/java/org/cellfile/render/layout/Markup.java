@@ -10,7 +10,9 @@ import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Sheet;
+import org.cellfile.dossier.SheetCode;
 import org.cellfile.finding.Finding;
+import org.cellfile.render.code.QrCode;
 import org.cellfile.render.template.Templates;
 import org.cellfile.verdict.Printable;
 
@@ -57,6 +59,10 @@ public final class Markup {
         data.put("words", inItsLanguages);
         data.put("title", sheetTitle(sheet));
         data.put("sheet", sheet);
+        SheetCode code = SheetCode.of(sheet, printable.dossier().label(), printable.draft());
+        data.put("digest", SheetCode.grouped(code.digest()));
+        data.put("codeText", code.text());
+        data.put("qr", QrCode.of(code.text()));
         return Templates.fill("sheet.xhtml.ftl", data);
     }
 

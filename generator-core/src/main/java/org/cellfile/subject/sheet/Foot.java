@@ -1,9 +1,11 @@
 package org.cellfile.subject.sheet;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.cellfile.dossier.Block.Fact;
@@ -11,19 +13,40 @@ import org.cellfile.subject.identity.CellFacts;
 import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.register.Configuration;
 
-/** The foot of a sheet: which state of the cell it speaks of, who answers for it, and what to compare at the machine. */
+/** The foot of a sheet: which it is, of which state of the cell it speaks, who answers for it, and what to compare at the machine. */
 final class Foot {
 
     private Foot() {}
 
-    static List<Fact> of(PostedCell cell, List<Wording> wordings) {
+    /** The days of a sheet: until when it is valid, and when the description was. */
+    static List<Fact> dates(Optional<LocalDate> validUntil, PostedCell cell, List<Wording> wordings) {
+        return List.of(
+                fact(
+                        "valid-until",
+                        wordings,
+                        wording -> validUntil
+                                .map(wording::date)
+                                .orElseGet(() -> wording.shared("foot.valid-until.nothing"))),
+                fact(
+                        "as-of",
+                        wordings,
+                        wording -> cell.identity()
+                                .facts()
+                                .asOf()
+                                .value()
+                                .map(wording::date)
+                                .orElse("")));
+    }
+
+    static List<Fact> of(SheetSort sort, PostedCell cell, List<Wording> wordings) {
         CellFacts facts = cell.identity().facts();
         List<Fact> foot = new ArrayList<>();
-        foot.add(fact("revision", wordings, wording -> facts.revision().characters()));
         foot.add(fact(
-                "as-of",
+                "cell",
                 wordings,
-                wording -> facts.asOf().value().map(wording::date).orElse("")));
+                wording -> wording.text(facts.name()) + " (" + facts.id().characters() + ")"));
+        foot.add(fact("sheet", wordings, wording -> sort.id() + " (" + wording.shared("language.name") + ")"));
+        foot.add(fact("revision", wordings, wording -> facts.revision().characters()));
         foot.add(fact("responsible", wordings, wording -> cell.responsible()));
         List<Configuration> configurations = cell.registers().configurations();
         shownAlike(configurations)

@@ -1,6 +1,8 @@
 package org.cellfile.subject.sheet;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,6 +15,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.due.Due;
 import org.cellfile.subject.sheet.Sheets.PostedCopy;
 import org.cellfile.subject.sheet.Sheets.Printing;
 
@@ -82,6 +85,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                 .toList();
         List<String> tags =
                 wordings.stream().map(wording -> wording.language().tag()).toList();
+        Optional<LocalDate> validUntil = validUntil(sort, cell);
         return new Sheet(
                 sort.id(),
                 tags,
@@ -99,8 +103,15 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                         .mapToObj(part -> panel(
                                 told.stream().map(parts -> parts.get(part)).toList()))
                         .toList(),
-                Foot.of(cell, wordings),
+                Foot.of(sort, cell, wordings),
+                Foot.dates(validUntil, cell, wordings),
+                validUntil.map(LocalDate::toString).orElse(""),
                 frame(wordings));
+    }
+
+    /** The earliest day on which something it rests on falls due. */
+    private static Optional<LocalDate> validUntil(SheetSort sort, PostedCell cell) {
+        return cell.dues().stream().filter(sort::restsOn).map(Due::on).min(Comparator.naturalOrder());
     }
 
     /** What stands around the text, each in every language. */

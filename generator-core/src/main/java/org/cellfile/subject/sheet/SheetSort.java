@@ -1,6 +1,7 @@
 package org.cellfile.subject.sheet;
 
 import java.util.List;
+import org.cellfile.subject.due.Due;
 
 /** One sort of posted sheet. Each is a file of its own, found by itself. */
 public interface SheetSort {
@@ -19,4 +20,9 @@ public interface SheetSort {
      * @param cell what the sheet may tell of
      */
     List<Part> parts(PostedCell cell, Wording wording);
+
+    /** True when it is not valid any longer than what falls due here; a sheet rests on all of it unless it says otherwise. */
+    default boolean restsOn(Due due) {
+        return true;
+    }
 }

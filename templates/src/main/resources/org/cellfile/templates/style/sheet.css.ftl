@@ -17,7 +17,13 @@ body { font-size: 13.5pt; line-height: 1.22; }
 .step { display: table; width: 100%; table-layout: fixed; margin-bottom: 0.4mm; }
 .step p.number { display: table-cell; width: 9mm; font-weight: bold; font-size: 15pt; line-height: 1; vertical-align: baseline; }
 .step p.words { display: table-cell; vertical-align: baseline; }
-#foot { position: absolute; bottom: 0; left: 0; width: 100%; border-top: 2pt solid #000; padding-top: 2.5mm; }
+#foot { display: table; table-layout: fixed; position: absolute; bottom: 0; left: 0; width: 100%; border-top: 2pt solid #000; padding-top: 2.5mm; }
+#foot > div { display: table-cell; vertical-align: top; }
+/* A module of the code is about half a millimetre: a hand-held camera reads it at arm's length (constructed, and tried). */
+.foot-code { width: 34mm; text-align: center; }
+.foot-code svg { display: block; width: 32mm; height: 32mm; margin: -1.5mm 0 0 auto; }
+.foot-code p { font-size: 9pt; line-height: 1.2; text-align: right; }
+.foot-code p.digest { font-family: "Liberation Mono"; font-weight: bold; font-size: 10pt; }
 #foot table { width: 100%; table-layout: fixed; }
 #foot th, #foot td { font-size: 10pt; padding: 0.5mm 3mm 0.5mm 0; line-height: 1.25; }
 #foot th { width: 48mm; }

@@ -1,0 +1,141 @@
+package org.cellfile.dossier;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What stands in the code of a posted sheet, so that from the sheet alone, read at the machine, can be told which it is, and which of
+ * its parts say something else today.
+ *
+ * <p>The digests are of what the sheet says. As in what is signed, days and the draft mark do not count: a test that was done again
+ * moves the day until which a sheet is valid, and changes none of its words.
+ *
+ * @param cell its short name
+ * @param sheet which sort of sheet
+ * @param languages their tags, in the order in which they stand on it
+ * @param revision of the description it was printed from, of a long one the beginning
+ * @param asOf the day that description speaks of, as in 2026-03-31
+ * @param until the last day on which it is valid; empty when nothing falls due
+ * @param draft true when it was not released
+ * @param digest twelve hexadecimal digits of the SHA-256 of all it says
+ * @param parts four such digits for each part: the head, each panel, the foot
+ */
+public record SheetCode(
+        String cell,
+        String sheet,
+        List<String> languages,
+        String revision,
+        String asOf,
+        String until,
+        boolean draft,
+        String digest,
+        List<String> parts) {
+
+    private static final String BEGINNING = "cellfile sheet 1";
+    private static final String NONE = "none";
+    private static final String DRAFT = "draft";
+    private static final String RELEASED = "released";
+    private static final String DAY = "\\d{4}-\\d{2}-\\d{2}";
+
+    private static final int OF_ALL = 12;
+    private static final int OF_A_PART = 4;
+
+    /** More of a revision does not stand in it, so that the code stays coarse enough for any camera. */
+    private static final int LONGEST_REVISION = 40;
+
+    private static final Pattern TEXT = Pattern.compile(BEGINNING
+            + "; ([a-z0-9-]+); ([a-z0-9-]+); ([A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*); revision (.*); as of (" + DAY
+            + "); until (" + DAY + "|" + NONE + "); (" + DRAFT + "|" + RELEASED
+            + "); ([0-9a-f]{12}); ([0-9a-f]{4}(?: [0-9a-f]{4})*)");
+
+    private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{4}([ -]?)[0-9a-f]{4}\\1[0-9a-f]{4}");
+
+    /** That of a sheet as it is printed. */
+    public static SheetCode of(Sheet sheet, Label label, boolean draft) {
+        List<Object> said = said(sheet);
+        return new SheetCode(
+                label.cellId(),
+                sheet.id(),
+                sheet.languages(),
+                onOneLine(label.revision()),
+                label.asOf(),
+                sheet.validUntil(),
+                draft,
+                digest(sheet),
+                said.stream().map(part -> digest(part, OF_A_PART)).toList());
+    }
+
+    /** The short digest of all that a sheet says. */
+    public static String digest(Sheet sheet) {
+        return digest(said(sheet), OF_ALL);
+    }
+
+    /** The head, each panel, the foot. */
+    private static List<Object> said(Sheet sheet) {
+        List<Object> said = new ArrayList<>();
+        said.add(List.of(sheet.id(), sheet.languages(), sheet.title(), sheet.places(), sheet.marks()));
+        said.addAll(sheet.panels());
+        said.add(sheet.foot());
+        return said;
+    }
+
+    private static String digest(Object said, int digits) {
+        return Digest.sha256(Canonical.write(said)).substring(0, digits);
+    }
+
+    private static String onOneLine(String revision) {
+        String line = revision.replaceAll("\\s+", " ").strip();
+        return line.codePointCount(0, line.length()) <= LONGEST_REVISION
+                ? line
+                : line.substring(0, line.offsetByCodePoints(0, LONGEST_REVISION))
+                        .strip();
+    }
+
+    /** The line that is printed as the code. */
+    public String text() {
+        return String.join(
+                "; ",
+                BEGINNING,
+                cell,
+                sheet,
+                String.join(" ", languages),
+                "revision " + revision,
+                "as of " + asOf,
+                "until " + (until.isEmpty() ? NONE : until),
+                draft ? DRAFT : RELEASED,
+                digest,
+                String.join(" ", parts));
+    }
+
+    /** What such a line says; empty for any other text. */
+    public static Optional<SheetCode> read(String text) {
+        Matcher matcher = TEXT.matcher(text.replaceAll("\\s+", " ").strip());
+        return matcher.matches()
+                ? Optional.of(new SheetCode(
+                        matcher.group(1),
+                        matcher.group(2),
+                        List.of(matcher.group(3).split(" ", -1)),
+                        matcher.group(4),
+                        matcher.group(5),
+                        matcher.group(6).equals(NONE) ? "" : matcher.group(6),
+                        matcher.group(7).equals(DRAFT),
+                        matcher.group(8),
+                        List.of(matcher.group(9).split(" ", -1))))
+                : Optional.empty();
+    }
+
+    /** A short digest that somebody typed, in groups or without; empty for any other text. */
+    public static Optional<String> typed(String text) {
+        String lower = text.strip().toLowerCase(Locale.ROOT);
+        return DIGEST.matcher(lower).matches() ? Optional.of(lower.replaceAll("[ -]", "")) : Optional.empty();
+    }
+
+    /** A short digest as it is printed for people: in groups of four. */
+    public static String grouped(String digest) {
+        return digest.replaceAll("(....)(?=.)", "$1 ");
+    }
+}
