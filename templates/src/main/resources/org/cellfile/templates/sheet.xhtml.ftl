@@ -18,9 +18,11 @@
   <#list sheet.marks as mark>
   <p class="mark"><@said mark/></p>
   </#list>
-  <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if>${words["sheet.place"]}: <#list sheet.places as place><@said place/><#sep>; </#list></p>
+  <#if draft || sheet.places?has_content>
+  <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if><#if sheet.places?has_content>${words["sheet.place"]}: <#list sheet.places as place><#list place as text><span lang="${sheet.languages[text?index]}">${text}</span><#sep> / </#list><#sep>; </#list></#if></p>
+  </#if>
   <#list sheet.panels as panel>
-  <div class="panel" data-part="${panel.title?join(" / ")}">
+  <div class="panel panel-${panel.kind?lower_case}" data-part="${panel.title?join(" / ")}">
     <div class="sign"><#include "signs/" + panel.kind?lower_case + ".svg.ftl"></div>
     <div class="panel-words">
       <h2><@said panel.title/></h2>
@@ -35,11 +37,14 @@
   </div>
   </#list>
   <div id="foot">
-    <table>
-    <#list sheet.foot as fact>
-      <tr><th scope="row">${fact.label}</th><td>${fact.value}<#if fact.remark?has_content> <span class="remark">${fact.remark}</span></#if></td></tr>
-    </#list>
-    </table>
+    <div class="foot">
+      <div class="facts">
+      <#list sheet.foot as fact>
+      <p class="fact">${fact.label}: <span class="value">${fact.value}</span><#if fact.remark?has_content> ${fact.remark}</#if></p>
+      </#list>
+      </div>
+      <div class="code"></div>
+    </div>
   </div>
 </div>
 </body>
