@@ -3,9 +3,11 @@ package org.cellfile.render;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
@@ -31,6 +33,9 @@ public final class Renderer {
     public static final FindingId OVERFLOW = new FindingId("sheet.overflow");
     /** A text holds a character that would leave a gap on the page. */
     public static final FindingId NO_GLYPH = new FindingId("text.no-glyph");
+
+    /** What a sheet that does not fit can be printed on. */
+    private static final Map<String, String> LARGER = Map.of("A4", "A3", "Letter", "Tabloid");
 
     /**
      * Lays every page out in memory; nothing is written.
@@ -124,16 +129,28 @@ public final class Renderer {
     }
 
     private static Finding overflow(Sheet sheet, Overflow overflow, Label label) {
-        String lines = overflow.lines() == 1 ? "1 line" : overflow.lines() + " lines";
+        String parts = overflow.parts().entrySet().stream()
+                .map(part -> "`" + part.getKey() + "` " + lines(part.getValue()))
+                .collect(Collectors.joining(", "));
         return Finding.refuses(
                         OVERFLOW,
                         sheet.file(),
                         whole(label),
-                        "the sheet `" + sheet.file() + "` has " + lines + " more than fit on its one page",
-                        "shorten or drop lines of `" + overflow.part()
-                                + "` or of what stands above it; the type is not set smaller, because the sheet has to"
-                                + " be read from a metre away")
-                .because(List.of("the first text that no longer fits: " + excerpt(overflow.first(), 0)));
+                        "the sheet `" + sheet.file() + "` has " + lines(overflow.lines())
+                                + " more than fit on its one page (" + sheet.paper() + ")",
+                        "shorten or drop lines of these parts or of what stands above them"
+                                + (sheet.languages().size() > 1 ? ", print each language on a page of its own" : "")
+                                + (LARGER.containsKey(sheet.paper())
+                                        ? ", or print it on " + LARGER.get(sheet.paper())
+                                        : "")
+                                + "; the type is not set smaller, because the sheet has to be read from a metre away")
+                .because(List.of(
+                        "what no longer fits: " + parts,
+                        "the first text that no longer fits: " + excerpt(overflow.first(), 0)));
+    }
+
+    private static String lines(int count) {
+        return count == 1 ? "1 line" : count + " lines";
     }
 
     private static List<Finding> missingGlyphs(Printable printable) {

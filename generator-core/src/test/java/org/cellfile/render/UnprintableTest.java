@@ -51,10 +51,12 @@ class UnprintableTest {
             assertThat(finding.id()).isEqualTo(Renderer.OVERFLOW);
             assertThat(finding.severity()).isEqualTo(Severity.REFUSES);
             assertThat(finding.about()).isEqualTo("lamps-en");
-            assertThat(finding.sentence()).matches("the sheet `lamps-en` has \\d+ lines more than fit on its one page");
-            assertThat(finding.because().get(0))
+            assertThat(finding.sentence())
+                    .matches("the sheet `lamps-en` has \\d+ lines more than fit on its one page \\(A4\\)");
+            assertThat(finding.because().get(0)).matches("what no longer fits: `Each lamp` \\d+ lines");
+            assertThat(finding.because().get(1))
                     .matches("the first text that no longer fits: Look at lamp number \\d+\\.");
-            assertThat(finding.help()).contains("`Each lamp`");
+            assertThat(finding.help()).contains("A3").doesNotContain("language");
         });
     }
 

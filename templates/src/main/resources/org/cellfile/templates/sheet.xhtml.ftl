@@ -18,9 +18,11 @@
   <#list sheet.marks as mark>
   <p class="mark"><@said mark/></p>
   </#list>
-  <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if>${words["sheet.place"]}: <#list sheet.places as place><@said place/><#sep>; </#list></p>
+  <#if draft || sheet.places?has_content>
+  <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if><#if sheet.places?has_content>${words["sheet.place"]}: <#list sheet.places as place><#list place as text><span lang="${sheet.languages[text?index]}">${text}</span><#sep> / </#list><#sep>; </#list></#if></p>
+  </#if>
   <#list sheet.panels as panel>
-  <div class="panel" data-part="${panel.title?join(" / ")}">
+  <div class="panel panel-${panel.kind?lower_case}" data-part="${panel.title?join(" / ")}">
     <#assign sign = panel.sign?lower_case?replace("_", "-")>
     <div class="sign"><#include "signs/" + sign + ".svg.ftl"><p class="meaning">${words["meaning." + sign]}</p></div>
     <div class="panel-words">
@@ -36,17 +38,16 @@
   </div>
   </#list>
   <div id="foot">
-    <div class="foot-words">
-    <table>
-    <#list sheet.dates + sheet.foot as fact>
-      <tr><th scope="row">${fact.label}</th><td>${fact.value}<#if fact.remark?has_content> <span class="remark">${fact.remark}</span></#if></td></tr>
-    </#list>
-    </table>
-    </div>
-    <div class="foot-code">
-      <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${qr.size?c} ${qr.size?c}" alt="QR: ${codeText}"><path d="${qr.dark}" fill="#000"/></svg>
-      <p>${words["sheet.digest"]}</p>
-      <p class="digest">${digest}</p>
+    <div class="foot">
+      <div class="facts">
+      <#list sheet.dates + sheet.foot as fact>
+      <p class="fact">${fact.label}: <span class="value">${fact.value}</span><#if fact.remark?has_content> ${fact.remark}</#if></p>
+      </#list>
+      </div>
+      <div class="code">
+        <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${qr.size?c} ${qr.size?c}" alt="QR: ${codeText}"><path d="${qr.dark}" fill="#000"/></svg>
+        <p>${words["sheet.digest"]} <span class="digest">${digest}</span></p>
+      </div>
     </div>
   </div>
 </div>

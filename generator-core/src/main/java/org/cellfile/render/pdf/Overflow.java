@@ -3,7 +3,9 @@ package org.cellfile.render.pdf;
 import com.openhtmltopdf.render.Box;
 import com.openhtmltopdf.render.LineBox;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import org.w3c.dom.Element;
@@ -14,9 +16,9 @@ import org.w3c.dom.Node;
  *
  * @param lines how many printed lines are too many
  * @param first the text in which the first of them stands
- * @param part the title of the part in which that text stands
+ * @param parts how many of them belong to each part of the page, by its title and in the order of the page
  */
-public record Overflow(int lines, String first, String part) {
+public record Overflow(int lines, String first, Map<String, Integer> parts) {
 
     /**
      * Measures a laid-out page.
@@ -29,8 +31,9 @@ public record Overflow(int lines, String first, String part) {
         if (beyond.isEmpty()) {
             return Optional.empty();
         }
-        LineBox first = beyond.get(0);
-        return Optional.of(new Overflow(beyond.size(), text(first), part(first)));
+        Map<String, Integer> parts = new LinkedHashMap<>();
+        beyond.forEach(line -> parts.merge(part(line), 1, Integer::sum));
+        return Optional.of(new Overflow(beyond.size(), text(beyond.get(0)), parts));
     }
 
     private static void collect(Box box, Box foot, List<LineBox> beyond) {

@@ -1,32 +1,63 @@
-/* The type is large enough to be read from a metre away and is never set smaller to make more of it fit. */
+/*
+ * Sizes of type. A letter as high as 1/360 of the distance can be read there: an inch for 30 feet (Manual on Uniform Traffic Control
+ * Devices 2009, 2A.13; from memory). A capital is 0.69 of the size of the type, so that
+ *   title  36 pt: capitals of 8.7 mm, read from 3 m (8.3 mm are asked for);
+ *   steps  14 pt: capitals of 3.4 mm, read from 1.2 m;
+ *   the foot and the margins are read from close by: 9 pt at least.
+ * Type is never set smaller to make more fit. A3 and Tabloid are A4 and Letter enlarged; two languages take the room instead.
+ */
+<#assign pageWide = {"A4": 210, "Letter": 215.9, "A3": 297, "Tabloid": 279.4}[sheet.paper]
+         pageHigh = {"A4": 297, "Letter": 279.4, "A3": 420, "Tabloid": 431.8}[sheet.paper]
+         large = (pageHigh > 400)
+         together = (sheet.languages?size > 1)
+         larger = (large && !together)?then(pageWide / {"A3": 210, "Tabloid": 215.9}[sheet.paper], 1)>
+<#global bandHigh = ((pageHigh - 30) / 0.36)?floor>
 @page {
-  margin: 22mm 14mm 16mm 18mm;
-  @bottom-left { content: element(footdraft); width: 100%; vertical-align: top; padding-top: 0.5mm; }
+  size: ${pageWide?c}mm ${pageHigh?c}mm;
+  margin: 15mm 12mm 14mm 16mm;
+  @top-center { content: element(head); width: 100%; vertical-align: bottom; padding-bottom: 2.5mm; }
+  @bottom-left { content: element(footdraft); width: 100%; vertical-align: top; padding-top: 1.2mm; }
+<#if draft>
+  @left-top { content: element(band); vertical-align: top; text-align: left; padding-left: 8mm; }
+</#if>
 }
-body { font-size: 13.5pt; line-height: 1.22; }
-.sheet { position: relative; height: <#if label.page == "Letter">237mm<#else>255mm</#if>; }
-.sheet h1 { font-size: 26pt; line-height: 1.08; font-weight: bold; }
-.place { margin-top: 1mm; margin-bottom: 3.5mm; }
-.panel { display: table; width: 100%; table-layout: fixed; border-top: 2pt solid #000; padding-top: 2.5mm; margin-bottom: 3mm; }
-.sign { display: table-cell; width: 21mm; vertical-align: top; }
-.sign svg { width: 16mm; height: 16mm; }
-.panel p.meaning { font-size: 9pt; line-height: 1.1; margin: 0.6mm 2mm 0 0; font-weight: bold; }
+body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
+.head, .head-id, .foot-draft { font-size: 9pt; line-height: 1.2; }
+.head-row div { padding-bottom: 0.8mm; }
+.band svg { width: 3.6mm; height: ${(pageHigh - 30)?c}mm; }
+.sheet { position: relative; height: ${(pageHigh - 32)?c}mm; }
+
+.sheet h1 { font-size: ${(36 * larger)?string('0.##')}pt; line-height: 1.06; font-weight: bold; letter-spacing: -0.3pt; }
+.place { font-size: ${(10 * larger)?string('0.##')}pt; margin-top: 1.6mm; margin-bottom: 1.6mm; }
+.mark { font-weight: bold; border: 1.5pt solid #000; padding: 0.8mm 2mm; margin-top: 1mm; }
+
+.panel { display: table; width: 100%; table-layout: fixed; border-top: 1.6pt solid #000; padding-top: 1.3mm; margin-bottom: 1.5mm; page-break-inside: auto; }
+.panel-emergency { border: 2.6pt solid #000; padding: 1.3mm 1.5mm 0.8mm 1.5mm; }
+.sign { display: table-cell; width: 16mm; vertical-align: top; }
+.sign svg { width: 13mm; height: 13mm; }
+.panel p.meaning { font-size: 9pt; line-height: 1.1; margin: 0.6mm 1mm 0 0; font-weight: bold; }
 .panel-words { display: table-cell; vertical-align: top; }
-.panel h2 { font-size: 16pt; line-height: 1.15; font-weight: bold; margin-bottom: 1mm; }
-.panel p { margin-bottom: 0.5mm; }
-.step { display: table; width: 100%; table-layout: fixed; margin-bottom: 0.4mm; }
-.step p.number { display: table-cell; width: 9mm; font-weight: bold; font-size: 15pt; line-height: 1; vertical-align: baseline; }
-.step p.words { display: table-cell; vertical-align: baseline; }
-#foot { display: table; table-layout: fixed; position: absolute; bottom: 0; left: 0; width: 100%; border-top: 2pt solid #000; padding-top: 2.5mm; }
-#foot > div { display: table-cell; vertical-align: top; }
+.panel h2 { font-size: 1.14em; line-height: 1.12; font-weight: bold; margin-bottom: 0.4mm; }
+.panel p { margin-bottom: 0.3mm; }
+.step { display: table; width: 100%; table-layout: fixed; }
+.step p.number { display: table-cell; width: 0.6em; padding-right: 3mm; text-align: right; font-weight: bold; }
+.step p.words { display: table-cell; padding-bottom: 0.3mm; }
+
+/* Two languages: beside each other where the page is wide enough for that, else one below the other, the second behind a bar. */
+.said { display: block; }
+<#if large && together>
+.said { display: inline-block; width: ${(94 / sheet.languages?size)?floor?c}%; vertical-align: top; padding-right: 2%; }
+<#else>
+.said + .said { border-left: 2pt solid #000; padding-left: 2mm; margin-top: 0.3mm; font-weight: normal; }
+</#if>
+
+#foot { position: absolute; bottom: 0; left: 0; width: 100%; border-top: 1.6pt solid #000; padding-top: 1.2mm; }
+.foot { display: table; width: 100%; table-layout: fixed; }
+.facts { display: table-cell; vertical-align: top; font-size: 9.5pt; line-height: 1.25; }
 /* A module of the code is about half a millimetre: a hand-held camera reads it at arm's length (constructed, and tried). */
-.foot-code { width: 34mm; text-align: center; }
-.foot-code svg { display: block; width: 32mm; height: 32mm; margin: -1.5mm 0 0 auto; }
-.foot-code p { font-size: 9pt; line-height: 1.2; text-align: right; }
-.foot-code p.digest { font-family: "Liberation Mono"; font-weight: bold; font-size: 10pt; }
-#foot table { width: 100%; table-layout: fixed; }
-#foot th, #foot td { font-size: 10pt; padding: 0.5mm 3mm 0.5mm 0; line-height: 1.25; }
-#foot th { width: 48mm; }
-#foot td { font-weight: bold; }
-#foot .remark { font-weight: normal; }
-.band svg { width: 3.6mm; height: <#if label.page == "Letter">243mm<#else>261mm</#if>; }
+.code { display: table-cell; width: 34mm; vertical-align: top; text-align: right; }
+.code svg { display: block; width: 30mm; height: 30mm; margin: -1.2mm 0 0 auto; }
+.code p { font-size: 9pt; line-height: 1.2; }
+.code .digest { font-family: "Liberation Mono"; font-weight: bold; }
+.fact { display: inline-block; margin-right: 4mm; margin-bottom: 0.3mm; }
+.fact .value { font-weight: bold; }
