@@ -86,6 +86,27 @@ class AuditTest {
                                 + " (released for use, 2026-11-20)");
     }
 
+    /** Whoever has a copy can write anything into a chapter whose digest is taken over, and the signatures still hold. */
+    @Test
+    void signaturesProveNothingOfChaptersWhoseDigestIsTakenOver() {
+        SortedMap<String, byte[]> sources = ReleasedCell.unsigned();
+        sources.put("copies.yaml", "cellfile: 1\ncopies: {hold: no-internal-parts}\n".getBytes(UTF_8));
+        AuditReport report = examined(
+                        ReleasedCell.pdf(ReleasedCell.signed(sources)),
+                        keys(ReleasedCell.trusted("B. Ostrow", "C. Vell")),
+                        false)
+                .report();
+        assertThat(report.differs()).isEmpty();
+        assertThat(report.verdict())
+                .isEqualTo(
+                        "everything that can be said agrees; origin proven by B. Ostrow (checked, 2026-11-19), C. Vell"
+                                + " (released for use, 2026-11-20), but not of what stands in the chapters"
+                                + " `identity`, `registers`");
+        assertThat(report.unsaid())
+                .anyMatch(line ->
+                        line.contains("chapters `identity`, `registers`") && line.contains("could be anybody's"));
+    }
+
     @Test
     void aKeyThatIsNotTrustedProvesNothing() {
         AuditReport report = examined(ReleasedCell.pdf(), keys(ReleasedCell.anotherKey()), false)
