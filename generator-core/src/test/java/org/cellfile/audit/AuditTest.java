@@ -62,6 +62,7 @@ class AuditTest {
                 .anyMatch(line -> line.contains("`released for use` of `file` by C. Vell")
                         && line.contains("origin unproven: no keys from outside were given"))
                 .anyMatch(line -> line.contains("typed, not proven"))
+                .anyMatch(line -> line.startsWith("what no sign-off covers"))
                 .anyMatch(line -> line.contains("only `--redraw`"));
         assertThat(report.text()).endsWith("\n\nconsistent in itself, origin unproven\n");
     }
