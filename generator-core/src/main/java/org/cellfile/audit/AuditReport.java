@@ -13,20 +13,22 @@ import org.cellfile.finding.FindingText;
  * @param differs a finding for each thing that does not agree
  * @param unsaid a line for each thing nobody can tell from the file, or from what was given beside it
  * @param provenBy who proved by a signature, under a key from outside, that the whole state is theirs
+ * @param notReached chapters that no signature reaches, as their digests were taken over into a copy and not recomputed
  */
 public record AuditReport(
-        String file, List<String> agrees, List<Finding> differs, List<String> unsaid, List<String> provenBy) {
+        String file,
+        List<String> agrees,
+        List<Finding> differs,
+        List<String> unsaid,
+        List<String> provenBy,
+        List<String> notReached) {
 
     public AuditReport {
         agrees = List.copyOf(agrees);
         differs = List.copyOf(differs);
         unsaid = List.copyOf(unsaid);
         provenBy = List.copyOf(provenBy);
-    }
-
-    /** A file that was not looked at any further. */
-    public static AuditReport refused(String file, Finding finding) {
-        return new AuditReport(file, List.of(), List.of(finding), List.of(), List.of());
+        notReached = List.copyOf(notReached);
     }
 
     /** True when nothing was found that does not agree. */
@@ -39,9 +41,13 @@ public record AuditReport(
         if (!holds()) {
             return "does not agree";
         }
-        return provenBy.isEmpty()
-                ? "consistent in itself, origin unproven"
-                : "everything that can be said agrees; origin proven by " + String.join(", ", provenBy);
+        if (provenBy.isEmpty()) {
+            return "consistent in itself, origin unproven";
+        }
+        return "everything that can be said agrees; origin proven by " + String.join(", ", provenBy)
+                + (notReached.isEmpty()
+                        ? ""
+                        : ", but not of what stands in the chapters `" + String.join("`, `", notReached) + "`");
     }
 
     /** For people. */

@@ -283,8 +283,12 @@ public final class Examination {
                 .filter(chapter -> !chapter.equals(Substance.WHOLE))
                 .collect(Collectors.toCollection(TreeSet::new));
         if (!chapters.isEmpty()) {
-            tally.cannotSay("left out of this copy, so that their digests could not be recomputed: the chapters `"
-                    + String.join("`, `", chapters) + "`");
+            tally.notReached(chapters);
+            tally.cannotSay(
+                    "parts are left out of this copy, so that no sign-off can be held against what stands in the"
+                            + " chapters `" + String.join("`, `", chapters)
+                            + "`: their digests are taken over and not recomputed, and everything in them could be anybody's; ask"
+                            + " the plant for the full description");
         }
         List<String> evidence = cell.statements().stream()
                 .filter(statement -> statement.path().matches(".*evidence\\b.*\\bfile"))

@@ -224,7 +224,7 @@ public final class ReceivedPdf implements AutoCloseable {
     }
 
     /** What the file says of itself, by the names of the PDF standard. */
-    Map<String, String> information() {
+    public Map<String, String> information() {
         return information;
     }
 

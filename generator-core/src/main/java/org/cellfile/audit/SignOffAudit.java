@@ -41,6 +41,11 @@ final class SignOffAudit {
             tally.cannotSay("sign-offs: the sources hold none, so that nobody vouches for this state by name");
         }
         signed.forEach(this::look);
+        if (!signed.isEmpty()) {
+            tally.cannotSay(
+                    "what no sign-off covers, so that anybody could have written it: the day the file speaks of,"
+                            + " keys, what is asked of sign-offs, decisions about changes");
+        }
     }
 
     private void look(Signed signed) {

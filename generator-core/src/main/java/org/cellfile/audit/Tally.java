@@ -1,6 +1,7 @@
 package org.cellfile.audit;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -15,6 +16,7 @@ final class Tally {
     private final List<Finding> differs = new ArrayList<>();
     private final List<String> unsaid = new ArrayList<>();
     private final Set<String> provenBy = new LinkedHashSet<>();
+    private final List<String> notReached = new ArrayList<>();
 
     void agrees(String line) {
         agrees.add(line);
@@ -46,7 +48,11 @@ final class Tally {
         provenBy.add(by);
     }
 
+    void notReached(Collection<String> chapters) {
+        notReached.addAll(chapters);
+    }
+
     AuditReport report(String file) {
-        return new AuditReport(file, agrees, differs, unsaid, List.copyOf(provenBy));
+        return new AuditReport(file, agrees, differs, unsaid, List.copyOf(provenBy), notReached);
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -12,6 +13,7 @@ import org.cellfile.audit.AuditReport;
 import org.cellfile.audit.Examination.Examined;
 import org.cellfile.audit.Refusal;
 import org.cellfile.audit.TrustedKeys;
+import org.cellfile.finding.FindingText;
 import org.cellfile.output.NewFolder;
 import org.cellfile.output.OutputFolder;
 import org.jspecify.annotations.Nullable;
@@ -63,7 +65,8 @@ final class AuditVerb implements Callable<Integer> {
         CommandLine command = Objects.requireNonNull(spec).commandLine();
         PrintWriter out = command.getOut();
         if (!Files.isRegularFile(file)) {
-            throw new ParameterException(command, "there is no file " + file);
+            throw new ParameterException(
+                    command, Files.isDirectory(file) ? file + " is a folder, not a PDF" : "there is no file " + file);
         }
         Path to = sourcesTo;
         Optional<String> occupied = to == null ? Optional.empty() : NewFolder.occupied(to);
@@ -78,7 +81,10 @@ final class AuditVerb implements Callable<Integer> {
                 NewFolder.write(to, examined.sources());
             }
         } catch (Refusal unreadableKeys) {
-            report = AuditReport.refused(file.toString(), unreadableKeys.finding());
+            command.getErr().print(FindingText.of(List.of(unreadableKeys.finding())));
+            command.getErr().println("without these keys " + file + " was not audited");
+            command.getErr().flush();
+            return Main.WRONG_USE;
         } catch (IOException failed) {
             command.getErr()
                     .println("the sources could not be written to " + to + " (" + OutputFolder.reason(failed) + ")");

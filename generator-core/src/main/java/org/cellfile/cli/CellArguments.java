@@ -7,6 +7,7 @@ import java.util.Objects;
 import org.cellfile.FolderWorld;
 import org.cellfile.finding.FindingReport;
 import org.cellfile.finding.FindingText;
+import org.cellfile.verdict.Refused;
 import org.cellfile.verdict.Verdict;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
@@ -54,7 +55,9 @@ final class CellArguments {
             case junit -> out.print(FindingReport.junit(verdict.findings()));
             case text -> {
                 out.print(FindingText.of(verdict.findings()));
-                out.println(FindingText.count(verdict.findings()) + "; " + outcome);
+                boolean refusedOtherwise =
+                        verdict instanceof Refused && verdict.findings().isEmpty(); // the outcome tells why
+                out.println((refusedOtherwise ? "" : FindingText.count(verdict.findings()) + "; ") + outcome);
             }
         }
         out.flush();

@@ -5,6 +5,7 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.cellfile.ChangeNote;
 import org.cellfile.Comparison;
@@ -17,6 +18,7 @@ import org.cellfile.compare.ComparisonJson;
 import org.cellfile.compare.ComparisonText;
 import org.cellfile.finding.FindingText;
 import org.cellfile.output.OutputFolder;
+import org.cellfile.output.WholeFile;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -72,6 +74,11 @@ final class CompareVerb implements Callable<Integer> {
             throw new ParameterException(
                     command, "name two states, or one folder and with --since the revision to compare it with");
         }
+        Path to = note;
+        Optional<String> unfit = to == null ? Optional.empty() : ChangeNote.cannotTake(to);
+        if (unfit.isPresent()) {
+            throw new ParameterException(command, unfit.get());
+        }
         try {
             Source older =
                     since == null ? Comparison.at(there(first, command)) : Comparison.since(folder(command), since);
@@ -110,7 +117,7 @@ final class CompareVerb implements Callable<Integer> {
         Compared compared = ((Told) outcome).compared();
         if (note != null) {
             try {
-                Files.write(note, ChangeNote.pdf(compared));
+                WholeFile.replace(note, ChangeNote.pdf(compared));
             } catch (IOException failed) {
                 command.getErr()
                         .println("the change note could not be written to " + note + " (" + OutputFolder.reason(failed)

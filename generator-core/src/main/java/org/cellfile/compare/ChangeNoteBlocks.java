@@ -31,6 +31,9 @@ import org.cellfile.subject.signoff.SignOff;
 /** A comparison as a note of one or two pages, with the record of a decision. */
 public final class ChangeNoteBlocks {
 
+    /** With this the title of every change note begins. */
+    public static final String TITLE = "Change note";
+
     /** Longer words are cut: the text output and the description have them. */
     private static final int LONGEST = 44;
 
@@ -48,7 +51,7 @@ public final class ChangeNoteBlocks {
      * @param most how many lines of each list stand on it; the others are counted
      */
     public static Form of(Compared compared, int most) {
-        return new Form("change-note", "Change note", false, new ChangeNoteBlocks(compared, most).blocks());
+        return new Form("change-note", TITLE, false, new ChangeNoteBlocks(compared, most).blocks());
     }
 
     private List<Block> blocks() {

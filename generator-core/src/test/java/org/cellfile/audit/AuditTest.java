@@ -62,6 +62,7 @@ class AuditTest {
                 .anyMatch(line -> line.contains("`released for use` of the whole file by C. Vell")
                         && line.contains("origin unproven: no keys from outside were given"))
                 .anyMatch(line -> line.contains("typed, not proven"))
+                .anyMatch(line -> line.startsWith("what no sign-off covers"))
                 .anyMatch(line -> line.contains("only `--redraw`"));
         assertThat(report.text()).endsWith("\n\nconsistent in itself, origin unproven\n");
     }
@@ -84,6 +85,27 @@ class AuditTest {
                 .isEqualTo(
                         "everything that can be said agrees; origin proven by B. Ostrow (checked, 2026-11-19), C. Vell"
                                 + " (released for use, 2026-11-20)");
+    }
+
+    /** Whoever has a copy can write anything into a chapter whose digest is taken over, and the signatures still hold. */
+    @Test
+    void signaturesProveNothingOfChaptersWhoseDigestIsTakenOver() {
+        SortedMap<String, byte[]> sources = ReleasedCell.unsigned();
+        sources.put("copies.yaml", "cellfile: 1\ncopies: {hold: no-internal-parts}\n".getBytes(UTF_8));
+        AuditReport report = examined(
+                        ReleasedCell.pdf(ReleasedCell.signed(sources)),
+                        keys(ReleasedCell.trusted("B. Ostrow", "C. Vell")),
+                        false)
+                .report();
+        assertThat(report.differs()).isEmpty();
+        assertThat(report.verdict())
+                .isEqualTo(
+                        "everything that can be said agrees; origin proven by B. Ostrow (checked, 2026-11-19), C. Vell"
+                                + " (released for use, 2026-11-20), but not of what stands in the chapters"
+                                + " `identity`, `registers`");
+        assertThat(report.unsaid())
+                .anyMatch(line ->
+                        line.contains("chapters `identity`, `registers`") && line.contains("could be anybody's"));
     }
 
     @Test

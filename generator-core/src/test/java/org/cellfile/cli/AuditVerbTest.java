@@ -109,7 +109,9 @@ class AuditVerbTest {
                 .isEqualTo(2);
         Path keys = Files.write(folder.resolve("keys.pem"), "no key".getBytes(UTF_8));
         Ran ran = run("audit", pdf, "--trust", keys);
-        assertThat(ran.code()).isEqualTo(1);
-        assertThat(ran.out()).contains("keys.pem:1:1: error: the file holds no `-----BEGIN PUBLIC KEY-----`");
+        assertThat(ran.code()).isEqualTo(2);
+        assertThat(ran.err())
+                .contains("keys.pem:1:1: error: the file holds no `-----BEGIN PUBLIC KEY-----`", "was not audited");
+        assertThat(ran.out()).as("nothing is said of a file nobody looked at").isEmpty();
     }
 }

@@ -69,6 +69,28 @@ class CompareVerbTest {
     }
 
     @Test
+    void theNoteTakesThePlaceOfAnEarlierNoteAndOfNothingElse() throws IOException {
+        Path source = newer.resolve("robots.yaml");
+        String before = Files.readString(source);
+        Ran overSource = run("compare", older, newer, "--note", source);
+        assertThat(overSource.code()).isEqualTo(2);
+        assertThat(overSource.err()).contains("does not end in .pdf");
+        assertThat(source).hasContent(before);
+
+        Path other = Files.writeString(temporary.resolve("safety-file.pdf"), "%PDF-1.7 of another sort");
+        Ran overOther = run("compare", older, newer, "--note", other);
+        assertThat(overOther.code()).isEqualTo(2);
+        assertThat(overOther.err()).contains("is no change note, and it is not written over");
+        assertThat(other).hasContent("%PDF-1.7 of another sort");
+
+        Path note = temporary.resolve("note.pdf");
+        assertThat(run("compare", older, older, "--note", note).code()).isZero();
+        byte[] earlier = Files.readAllBytes(note);
+        assertThat(run("compare", older, newer, "--note", note).code()).isZero();
+        assertThat(Files.readAllBytes(note)).isNotEqualTo(earlier);
+    }
+
+    @Test
     void wrongUseIsTold() {
         assertThat(run("compare", older).code()).isEqualTo(2);
         assertThat(run("compare", older, newer, "--since", "v1").code()).isEqualTo(2);

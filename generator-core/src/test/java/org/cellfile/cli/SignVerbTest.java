@@ -174,6 +174,7 @@ class SignVerbTest {
                 sign("ilse", "tested", "measures", "2026-11-18", "--covers", "mode"),
                 "there is no chapter `mode`",
                 "`modes` is nearest");
+        assertThat(checked().out()).as("a refusal is no clean run").startsWith("this would be signed too early");
         nothingIsWritten(checked(), "this would be signed too early: first comes `tested` of the whole file");
         nothingIsWritten(sign("ilse", "tested", "a\": {b: c}\n- d", "2026-11-18"), "it cannot be signed so");
     }

@@ -71,7 +71,10 @@ final class AskedFaults {
         }
         List<Signed> valid = given(due, SignOffStatus.VALID);
         if (!valid.isEmpty()) {
-            if (due.proven() && valid.stream().noneMatch(Signed::proven)) {
+            // A signature that does not hold is told where it stands.
+            if (due.proven()
+                    && valid.stream()
+                            .allMatch(one -> one.signOff().signature().value().isEmpty())) {
                 notProven(due, valid.get(valid.size() - 1).signOff());
             }
             return;

@@ -134,26 +134,39 @@ final class SignerFaults {
                         CHECKED_BY_TESTER,
                         one,
                         other,
-                        "`" + one.by().characters() + "` both tested and checked " + common(one, other),
+                        who(one, other) + " both tested and checked " + common(one, other),
                         "have somebody else check: nobody finds the own mistakes"));
         pair(one, before, SigningWords.RELEASED)
                 .ifPresent(other -> told(
                         RELEASED_BY_TESTER,
                         one,
                         other,
-                        "`" + one.by().characters() + "` both tested and released " + common(one, other),
+                        who(one, other) + " both tested and released " + common(one, other),
                         "have it released by somebody at the plant who did not test"));
     }
 
-    private static Optional<SignOff> pair(SignOff one, List<SignOff> before, SigningWords words) {
+    private Optional<SignOff> pair(SignOff one, List<SignOff> before, SigningWords words) {
         SigningWords due = one.says(words) ? SigningWords.TESTED : words;
         if (!one.says(words) && !one.says(SigningWords.TESTED)) {
             return Optional.empty();
         }
         return before.stream()
-                .filter(other ->
-                        other.says(due) && other.by().value().equals(one.by().value()) && overlap(one, other))
+                .filter(other -> other.says(due) && samePerson(one, other) && overlap(one, other))
                 .findFirst();
+    }
+
+    /** Sign-offs are printed with names: who is listed twice under one name is one person to every reader. */
+    private boolean samePerson(SignOff one, SignOff other) {
+        return other.by().value().equals(one.by().value())
+                || identity.nameOf(one.by()).equals(identity.nameOf(other.by()));
+    }
+
+    private String who(SignOff one, SignOff other) {
+        String tag = "`" + one.by().characters() + "`";
+        return other.by().value().equals(one.by().value())
+                ? tag
+                : tag + " and `" + other.by().characters() + "`, under `people` both " + identity.nameOf(one.by())
+                        + ", are one person to every reader, who";
     }
 
     private static boolean overlap(SignOff one, SignOff other) {
