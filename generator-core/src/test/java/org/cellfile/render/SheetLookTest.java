@@ -98,6 +98,8 @@ class SheetLookTest {
                         new Fact("Revision", "C"),
                         new Fact("Safety program", "7F3C-19D2", "compare with the display"),
                         new Fact("Answers for this sheet", "plant engineer")),
+                List.of(),
+                "",
                 ExampleDossier.FRAME);
     }
 
