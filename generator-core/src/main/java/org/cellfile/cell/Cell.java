@@ -450,6 +450,7 @@ public record Cell(
         dues.addAll(Deviations.dues(deviations));
         dues.addAll(registers.dues(identity));
         dues.addAll(controlSystem.dues());
+        dues.addAll(sheets.dues(identity));
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
     }

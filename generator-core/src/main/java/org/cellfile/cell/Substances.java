@@ -50,6 +50,7 @@ public final class Substances {
             Map.entry("copy-values", "register"),
             Map.entry("sheets", "sheets"),
             Map.entry("translations", "sheets"),
+            Map.entry("briefings", "briefings"),
             Map.entry("revisions", "revisions"));
 
     /**

@@ -51,6 +51,7 @@ public final class Markup {
         data.put("language", sheet.languages().get(0));
         data.put("words", inItsLanguages);
         data.put("title", sheetTitle(sheet));
+        data.put("logo", printable.dossier().logo());
         data.put("sheet", sheet);
         return Templates.fill("sheet.xhtml.ftl", data);
     }
