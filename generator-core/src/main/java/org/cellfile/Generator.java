@@ -188,6 +188,10 @@ public final class Generator {
                     "part of the description of the cell",
                     Relationship.SOURCE));
         }
+        cell.sheets()
+                .logo()
+                .ifPresent(logo -> attachments.add(new Attachment(
+                        logo.path(), logo.mediaType(), logo.content(), "the logo on the sheets", Relationship.SOURCE)));
         attachments.add(
                 json(Examination.DOSSIER, Canonical.json(printable.dossier()), "everything printed, for machines"));
         attachments.add(

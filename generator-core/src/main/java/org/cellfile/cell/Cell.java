@@ -463,6 +463,7 @@ public record Cell(
         dues.addAll(registers.dues(identity));
         dues.addAll(controlSystem.dues());
         energies.ifPresent(stated -> dues.addAll(stated.dues(identity)));
+        dues.addAll(sheets.dues(identity));
         dues.sort(Comparator.comparing(Due::on).thenComparing(Due::tag).thenComparing(Due::what));
         return dues;
     }

@@ -21,11 +21,13 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
+import org.cellfile.dossier.Logo;
 import org.cellfile.dossier.MadeBy;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Substance;
 import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.read.LogoFile;
 import org.cellfile.source.Stated;
 import org.cellfile.standard.ControlStandard;
 import org.cellfile.standard.Edition;
@@ -33,6 +35,7 @@ import org.cellfile.subject.clearance.ClearanceChapter;
 import org.cellfile.subject.complement.Complement;
 import org.cellfile.subject.complement.ComplementChapter;
 import org.cellfile.subject.due.DueChapter;
+import org.cellfile.subject.form.BriefingRecord;
 import org.cellfile.subject.form.ShiftCheck;
 import org.cellfile.subject.form.StopTimeMeasurement;
 import org.cellfile.subject.form.YearlyInspection;
@@ -53,6 +56,7 @@ import org.cellfile.subject.safeguard.MarginsChapter;
 import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
+import org.cellfile.subject.sheet.Briefing;
 import org.cellfile.subject.signoff.SignOffStatus;
 import org.cellfile.subject.signoff.SigningChapter;
 import org.cellfile.subject.signoff.SigningWords;
@@ -85,6 +89,7 @@ public final class Composition {
                                 derived.unrounded().map(Quantity::toString).orElse("")))
                         .toList(),
                 signable(cell),
+                cell.sheets().logo().map(LogoFile::logo).orElse(Logo.NONE),
                 releasedBy(cell));
     }
 
@@ -149,7 +154,16 @@ public final class Composition {
                         cell.safeguards(),
                         identity.standards().stopMeasurement().orElseThrow(),
                         identity,
-                        responsible));
+                        responsible),
+                BriefingRecord.form(titles(cell), responsible));
+    }
+
+    /** What the sheets are called in the first of their languages. */
+    private static List<String> titles(Cell cell) {
+        return sheets(cell).stream()
+                .map(sheet -> sheet.title().get(0))
+                .distinct()
+                .toList();
     }
 
     private static List<Chapter> chapters(Cell cell) {
@@ -187,6 +201,9 @@ public final class Composition {
         chapters.add(RegisterChapters.configurations(cell.registers(), identity));
         chapters.add(RegisterChapters.registers(
                 cell.registers(), ComplementChapter.emergencyStops(cell.complementary()), identity));
+        if (!cell.sheets().briefings().isEmpty()) {
+            chapters.add(Briefing.chapter(cell.sheets().briefings(), identity));
+        }
         if (!system.dues().isEmpty()) {
             control.ifPresent(standard -> identity.facts()
                     .asOf()

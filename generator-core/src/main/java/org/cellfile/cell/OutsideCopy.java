@@ -43,8 +43,15 @@ public final class OutsideCopy {
             }
         }
         files.add(new SourceFile(free(cell.sources()), leftOut(cell, parts)));
-        files.sort(Comparator.comparing(SourceFile::path));
-        return new Files(files);
+        List<World.Entry> entries =
+                new ArrayList<>(files.stream().map(OutsideCopy::entry).toList());
+        cell.sheets().logo().ifPresent(logo -> entries.add(World.Entry.held(logo.path(), logo.content())));
+        entries.sort(Comparator.comparing(World.Entry::path));
+        return new Files(entries);
+    }
+
+    private static World.Entry entry(SourceFile file) {
+        return World.Entry.held(file.path(), file.text().getBytes(StandardCharsets.UTF_8));
     }
 
     private static boolean isOf(Statement statement, Collection<InternalPart> parts) {
@@ -82,17 +89,7 @@ public final class OutsideCopy {
     }
 
     /** Files that are already read. */
-    private record Files(List<SourceFile> files) implements World {
-
-        @Override
-        public List<Entry> entries() {
-            return files.stream().map(Files::entry).toList();
-        }
-
-        private static Entry entry(SourceFile file) {
-            byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
-            return Entry.held(file.path(), bytes);
-        }
+    private record Files(List<World.Entry> entries) implements World {
 
         /** What is due by the day of a run is seen in the full description. */
         @Override

@@ -52,6 +52,7 @@ public final class Substances {
             Map.entry("rescue", "rescue"),
             Map.entry("sheets", "sheets"),
             Map.entry("translations", "sheets"),
+            Map.entry("briefings", "briefings"),
             Map.entry("revisions", "revisions"));
 
     /**

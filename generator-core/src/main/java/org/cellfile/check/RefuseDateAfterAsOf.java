@@ -88,6 +88,10 @@ public final class RefuseDateAfterAsOf implements Check {
                         one.on(),
                         "the sign-off `" + one.words().characters() + "` by `"
                                 + one.by().characters() + "`"));
+        cell.sheets()
+                .briefings()
+                .forEach(briefing -> dates.put(
+                        briefing.on(), "a briefing by `" + briefing.by().characters() + "`"));
         for (Round round : cell.verification().rounds()) {
             String tag = "`" + round.tag().characters() + "`";
             dates.put(round.on(), "the round of tests " + tag);

@@ -10,6 +10,7 @@ import java.util.List;
  * @param due everything that falls due on a day, the earliest first
  * @param values every derived value, sorted by tag: what `explain` knows and what a later revision is compared by
  * @param digests what a sign-off of each chapter is bound to, sorted by chapter; that of the whole comes first
+ * @param logo of the plant, at the head of each sheet
  * @param releasedBy who released the whole for use by a sign-off that still holds, with role and day; empty when nobody did
  */
 public record Dossier(
@@ -21,6 +22,7 @@ public record Dossier(
         List<Due> due,
         List<Value> values,
         List<Signable> digests,
+        Logo logo,
         String releasedBy) {
 
     /**

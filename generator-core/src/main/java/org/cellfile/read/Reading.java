@@ -260,6 +260,13 @@ public final class Reading {
         return whole;
     }
 
+    /** The files of the folder that are pictures by their names. */
+    List<String> pictures() {
+        return entries.keySet().stream()
+                .filter(path -> path.matches("(?i).*\\.(svg|png|jpe?g)"))
+                .toList();
+    }
+
     /** The file of that path in the folder, of whatever sort; a table named in this way was not left out. */
     Optional<World.Entry> entry(Stated<String> path) {
         tablesNamed.add(path.characters());

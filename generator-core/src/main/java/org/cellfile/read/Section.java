@@ -478,6 +478,11 @@ public final class Section {
         return texts;
     }
 
+    /** A list of texts, each one of a few words; at least one. */
+    public List<Stated<String>> words(String key, Collection<String> words) {
+        return texts(key).stream().map(text -> oneOf(text, key, words)).toList();
+    }
+
     /** A list of texts that may be left out. */
     public List<Stated<String>> textsIfStated(String key) {
         return may(key).map(node -> texts(key, node)).orElseGet(List::of);
@@ -554,6 +559,12 @@ public final class Section {
     public Optional<CsvFile> csv(String key, Map<String, Dimension> columns) {
         Stated<String> path = text(key);
         return path.value().flatMap(given -> reading.csv(path, columns));
+    }
+
+    /** The plant's logo in a file beside the YAML, if one is stated and can be printed. */
+    public Optional<LogoFile> logoIfStated(String key) {
+        Stated<String> path = textIfStated(key);
+        return path.value().flatMap(given -> LogoFile.read(path, reading));
     }
 
     /** Files that bear something out, each held against its digest; or none. */

@@ -59,6 +59,7 @@ class ConformanceTest {
                         example + "-due-dates.ics",
                         example + "-safety-file.pdf",
                         "sheets/automatic-operation-en.pdf",
+                        "forms/briefing-record.pdf",
                         "forms/shift-check.pdf",
                         "forms/yearly-inspection.pdf",
                         "forms/stop-time-measurement.pdf");

@@ -16,6 +16,7 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Dossier;
 import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Label;
+import org.cellfile.dossier.Logo;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Panel;
 import org.cellfile.finding.Finding;
@@ -87,8 +88,13 @@ final class ExampleDossier {
 
     /** Nothing but one sheet. */
     static Printable of(Sheet sheet) {
+        return of(sheet, Logo.NONE);
+    }
+
+    /** The same with a logo at its head. */
+    static Printable of(Sheet sheet, Logo logo) {
         Dossier dossier = new Dossier(
-                label("A4"), "1", List.of(), List.of(sheet), List.of(), List.of(), List.of(), List.of(), "");
+                label("A4"), "1", List.of(), List.of(sheet), List.of(), List.of(), List.of(), List.of(), logo, "");
         return (Printable) Decision.decide(List.of(), List.of(), () -> dossier);
     }
 
@@ -108,7 +114,8 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
-        Dossier dossier = new Dossier(label(page), "1", chapters, sheets, forms, due, List.of(), List.of(), releasedBy);
+        Dossier dossier = new Dossier(
+                label(page), "1", chapters, sheets, forms, due, List.of(), List.of(), Logo.NONE, releasedBy);
         Verdict decided = Decision.decide(missing(bars), List.of(), () -> dossier);
         return (Printable) (released ? Decision.release(decided) : decided);
     }

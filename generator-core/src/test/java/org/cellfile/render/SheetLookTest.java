@@ -14,6 +14,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Set;
+import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -126,8 +128,8 @@ class SheetLookTest {
     }
 
     /** The size of the type of every letter of the lines that hold a text. */
-    private static TreeSet<Float> sizes(PDDocument document, String text) throws IOException {
-        TreeSet<Float> sizes = new TreeSet<>();
+    private static SortedSet<Float> sizes(PDDocument document, String text) throws IOException {
+        SortedSet<Float> sizes = new TreeSet<>();
         PDFTextStripper stripper = new PDFTextStripper() {
             @Override
             protected void writeString(String line, List<TextPosition> letters) {
@@ -224,7 +226,7 @@ class SheetLookTest {
 
     /** Relative luminance as WCAG 2.2 defines it. */
     private static double luminance(int rgb) {
-        return 0.2126 * linear(rgb >> 16 & 0xff) + 0.7152 * linear(rgb >> 8 & 0xff) + 0.0722 * linear(rgb & 0xff);
+        return 0.2126 * linear((rgb >> 16) & 0xff) + 0.7152 * linear((rgb >> 8) & 0xff) + 0.0722 * linear(rgb & 0xff);
     }
 
     private static double linear(int eight) {
@@ -253,7 +255,9 @@ class SheetLookTest {
             double lightest = 0;
             while (colours.find()) {
                 double luminance = luminance(Integer.parseInt(
-                        colours.group(1).length() == 3 ? colours.group(1).replaceAll(".", "$0$0") : colours.group(1),
+                        colours.group(1).length() == 3
+                                ? colours.group(1).replaceAll("([0-9a-f])", "$1$1")
+                                : colours.group(1),
                         16));
                 darkest = Math.min(darkest, luminance);
                 lightest = Math.max(lightest, luminance);
@@ -268,13 +272,13 @@ class SheetLookTest {
         try (PDDocument document = printed(sheet)) {
             assertThat(document.getDocumentCatalog().getLanguage())
                     .isEqualTo(sheet.languages().get(0));
-            TreeSet<String> tagged = new TreeSet<>();
+            SortedSet<String> tagged = new TreeSet<>();
             languages(document.getDocumentCatalog().getStructureTreeRoot().getCOSObject(), tagged);
             assertThat(tagged).containsAll(sheet.languages());
         }
     }
 
-    private static void languages(COSBase node, TreeSet<String> tagged) {
+    private static void languages(COSBase node, Set<String> tagged) {
         if (node instanceof COSDictionary element) {
             String language = element.getString(COSName.LANG);
             if (language != null) {

@@ -58,6 +58,7 @@ public final class Markup {
         data.put("language", sheet.languages().get(0));
         data.put("words", inItsLanguages);
         data.put("title", sheetTitle(sheet));
+        data.put("logo", printable.dossier().logo());
         data.put("sheet", sheet);
         SheetCode code = SheetCode.of(sheet, printable.dossier().label(), printable.draft());
         data.put("digest", SheetCode.grouped(code.digest()));

@@ -39,7 +39,7 @@ import org.xml.sax.SAXException;
 /**
  * One page tree laid out in memory, to be measured and then turned into a PDF/A-3a and PDF/UA-1 file.
  *
- * <p>Nothing is read from outside: every address a page names is refused. The bytes depend on the markup, the imprint and
+ * <p>Nothing is read from outside: every address a page names is refused, but for pictures that are in the page itself. The bytes depend on the markup, the imprint and
  * the embedded files alone (and on the JDK, whose deflater and colour profile are used). An {@link Identifier} near its end lets
  * everybody see whether a byte was changed since.
  */
@@ -62,11 +62,11 @@ public final class Typesetting implements AutoCloseable {
         this.markup = markup;
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
-        builder.useUriResolver((base, uri) -> null);
+        builder.useUriResolver((base, uri) -> inside(uri) ? uri : null);
         builder.useExternalResourceAccessControl(
-                (uri, type) -> false, ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
+                (uri, type) -> inside(uri), ExternalResourceControlPriority.RUN_BEFORE_RESOLVING_URI);
         builder.useExternalResourceAccessControl(
-                (uri, type) -> false, ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
+                (uri, type) -> inside(uri), ExternalResourceControlPriority.RUN_AFTER_RESOLVING_URI);
         builder.useSVGDrawer(new Drawings());
         builder.useUnicodeLineBreaker(new LineBreaks());
         builder.useColorProfile(COLOURS);
@@ -76,6 +76,11 @@ public final class Typesetting implements AutoCloseable {
         Fonts.offer(builder, document);
         renderer = builder.buildPdfRenderer();
         renderer.layout();
+    }
+
+    /** True for a picture that stands in the markup itself. */
+    private static boolean inside(String address) {
+        return address.startsWith("data:image/png;base64,");
     }
 
     public int pages() {

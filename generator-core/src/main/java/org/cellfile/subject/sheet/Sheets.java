@@ -1,13 +1,17 @@
 package org.cellfile.subject.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import org.cellfile.finding.Findings;
+import org.cellfile.read.LogoFile;
 import org.cellfile.read.Section;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.due.Due;
+import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
 
 /**
@@ -20,6 +24,8 @@ import org.cellfile.subject.identity.Person;
  * @param copies which hangs where
  * @param steps the plant's own
  * @param translations of the cell's texts
+ * @param briefings of people on what the sheets ask
+ * @param logo of the plant, at the head of each
  * @param files among which the plant's own languages lie
  */
 public record Sheets(
@@ -30,6 +36,8 @@ public record Sheets(
         List<PostedCopy> copies,
         List<OwnStep> steps,
         List<Translations.Translated> translations,
+        List<Briefing> briefings,
+        Optional<LogoFile> logo,
         List<SourceFile> files,
         Span where) {
 
@@ -80,6 +88,8 @@ public record Sheets(
                 Section.each(section.listIfStated("posted"), PostedCopy::read),
                 Section.each(section.listIfStated("own-steps"), OwnStep::read),
                 Section.each(top.listIfStated("translations"), Translations.Translated::read),
+                Section.each(top.listIfStated("briefings"), Briefing::read),
+                section.logoIfStated("logo"),
                 files,
                 section.where());
         section.close();
@@ -94,6 +104,11 @@ public record Sheets(
     /** Its texts in other languages. */
     Translations translations(Findings findings) {
         return new Translations(ownLanguage(), translations, findings);
+    }
+
+    /** When people have to be briefed again. */
+    public List<Due> dues(Identity identity) {
+        return Briefing.dues(briefings, identity);
     }
 
     /** Every language in which something is posted. */

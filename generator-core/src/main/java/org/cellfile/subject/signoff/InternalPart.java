@@ -27,6 +27,7 @@ public record InternalPart(String path, String what) {
             new InternalPart("spare-actuators/*/locked-at", "where spare actuators are locked away"),
             new InternalPart("spare-actuators/*/holder", "who answers for spare actuators"),
             new InternalPart("no-spares", "where spare actuators went that are not listed"),
+            new InternalPart("briefings/*/who", "who was briefed"),
             new InternalPart("people/*/competence", "what qualifies a person"),
             new InternalPart("competences/*/proof", "what proves a competence"));
 

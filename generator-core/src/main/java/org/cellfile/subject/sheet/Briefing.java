@@ -1,0 +1,135 @@
+package org.cellfile.subject.sheet;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.cellfile.dossier.Block;
+import org.cellfile.dossier.Block.Column;
+import org.cellfile.dossier.Block.Paragraph;
+import org.cellfile.dossier.Block.Table;
+import org.cellfile.dossier.Chapter;
+import org.cellfile.quantity.Interval;
+import org.cellfile.read.Section;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.due.Due;
+import org.cellfile.subject.identity.Identity;
+import org.cellfile.subject.identity.Person;
+
+/**
+ * People were told at the machine what a sheet asks of them.
+ *
+ * @param sheets which they were briefed on
+ * @param language in which
+ * @param who by name; whoever works at the cell need not be listed among its people
+ * @param by tag of who briefed them
+ * @param next the last day on which it still holds
+ */
+public record Briefing(
+        List<Stated<String>> sheets,
+        Stated<String> language,
+        List<Stated<String>> who,
+        Stated<String> by,
+        Stated<LocalDate> on,
+        Stated<LocalDate> next) {
+
+    static Briefing read(Section section) {
+        List<Stated<String>> sheets = section.words("sheets", SheetSorts.ids());
+        Stated<LocalDate> on = section.date("on");
+        return new Briefing(
+                sheets,
+                section.text("language"),
+                section.texts("who"),
+                section.reference("by", Person.SORT),
+                on,
+                section.inOrder("on", on, "next", next(section, on)));
+    }
+
+    /** A day, or how long after the briefing. */
+    private static Stated<LocalDate> next(Section section, Stated<LocalDate> on) {
+        Stated<String> written = section.text("next");
+        Optional<Interval> interval = written.value().flatMap(Interval::of);
+        if (written.value().isEmpty() || interval.isPresent()) {
+            return on.value().isPresent() && interval.isPresent()
+                    ? written.map(text -> interval.get().after(on.value().get()))
+                    : new Stated.Missing<>(written.where(), "next");
+        }
+        return section.date("next");
+    }
+
+    private record Told(String person, String sheet) {}
+
+    private List<Told> told() {
+        return who.stream()
+                .flatMap(person -> sheets.stream().map(sheet -> new Told(person.characters(), sheet.characters())))
+                .toList();
+    }
+
+    /** When people have to be briefed again: for each person and sheet the latest briefing counts. */
+    static List<Due> dues(List<Briefing> briefings, Identity identity) {
+        List<Briefing> latestFirst = new ArrayList<>(briefings);
+        latestFirst.removeIf(one -> one.on().value().isEmpty());
+        latestFirst.sort((one, other) ->
+                other.on().value().get().compareTo(one.on().value().get()));
+        Set<Told> seen = new HashSet<>();
+        List<Due> dues = new ArrayList<>();
+        for (Briefing briefing : latestFirst) {
+            List<Told> counts = briefing.told().stream().filter(seen::add).toList();
+            briefing.next()
+                    .value()
+                    .ifPresent(day -> briefing.sheets().forEach(sheet -> {
+                        List<String> names = counts.stream()
+                                .filter(told -> told.sheet().equals(sheet.characters()))
+                                .map(Told::person)
+                                .toList();
+                        if (!names.isEmpty()) {
+                            dues.add(new Due(
+                                    day,
+                                    sheet.characters(),
+                                    "brief again: " + String.join(", ", names),
+                                    "briefing by " + identity.nameOf(briefing.by()) + " on "
+                                            + briefing.on().characters(),
+                                    briefing.next().where()));
+                        }
+                    }));
+        }
+        return dues;
+    }
+
+    /** Who was briefed on what. */
+    public static Chapter chapter(List<Briefing> briefings, Identity identity) {
+        Block table = new Table(
+                "Who was briefed",
+                List.of(
+                        Column.text("On", 3),
+                        Column.text("By", 4),
+                        Column.text("Who", 8),
+                        Column.text("Sheets", 6),
+                        Column.text("Language", 2),
+                        Column.text("Again by", 3)),
+                briefings.stream()
+                        .map(one -> List.of(
+                                one.on().characters(),
+                                identity.nameOf(one.by()),
+                                all(one.who()),
+                                all(one.sheets()),
+                                one.language().characters(),
+                                one.next().value().map(LocalDate::toString).orElse("–")))
+                        .toList());
+        return new Chapter(
+                "briefings",
+                "Briefings",
+                List.of(
+                        new Paragraph(
+                                "Whoever works at the cell is told at the machine what its sheets ask. A briefing holds up to"
+                                        + " the day named, and a later one of the same person on the same sheet takes its place. The"
+                                        + " record with the signatures is kept by the plant."),
+                        table));
+    }
+
+    private static String all(List<Stated<String>> texts) {
+        return String.join(", ", texts.stream().map(Stated::characters).toList());
+    }
+}

@@ -1,0 +1,89 @@
+package org.cellfile.refusal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.ZoneOffset;
+import java.util.Objects;
+import java.util.SortedMap;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.cellfile.FolderWorld;
+import org.cellfile.Generator;
+import org.cellfile.Generator.Generated;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Who was told what the sheets ask, and until when that holds. All names and days are constructed. */
+class BriefingTest {
+
+    private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
+
+    @TempDir
+    private Path folder;
+
+    private Generated generated(String more) throws IOException {
+        BaseCell.copyTo(folder);
+        Files.writeString(folder.resolve("briefings.yaml"), """
+                cellfile: 1
+
+                briefings:
+                  - {sheets: [automatic-operation], language: en, who: [R. Quint, S. Arrow], by: ilse, on: 2026-10-12, next: 1 year}
+                  - {sheets: [automatic-operation], language: en, who: [S. Arrow], by: ilse, on: 2026-10-20, next: 2027-04-01}
+                """ + more);
+        return new Generator().generate(new FolderWorld(folder, DAY));
+    }
+
+    private static String text(SortedMap<String, byte[]> files, String path) throws IOException {
+        try (PDDocument document = open(files, path)) {
+            return new PDFTextStripper().getText(document).replaceAll("\\s+", " ");
+        }
+    }
+
+    private static PDDocument open(SortedMap<String, byte[]> files, String path) throws IOException {
+        return Loader.loadPDF(Objects.requireNonNull(files.get(path)));
+    }
+
+    private static String safetyFile(SortedMap<String, byte[]> files) throws IOException {
+        return text(
+                files,
+                files.keySet().stream()
+                        .filter(path -> path.endsWith("-safety-file.pdf"))
+                        .findFirst()
+                        .orElseThrow());
+    }
+
+    @Test
+    void of_each_person_the_latest_briefing_counts() throws IOException {
+        assertThat(generated("").cell().orElseThrow().dues().stream()
+                        .filter(due -> due.what().startsWith("brief again"))
+                        .map(due -> due.on() + " " + due.tag() + " " + due.what() + " (" + due.source() + ")"))
+                .containsExactly(
+                        "2027-04-01 automatic-operation brief again: S. Arrow (briefing by I. Lorne on 2026-10-20)",
+                        "2027-10-12 automatic-operation brief again: R. Quint (briefing by I. Lorne on 2026-10-12)");
+    }
+
+    @Test
+    void who_was_briefed_stands_in_the_safety_file_and_what_to_sign_on_a_form() throws IOException {
+        SortedMap<String, byte[]> files = generated("").files().orElseThrow();
+        assertThat(safetyFile(files)).contains("R. Quint, S. Arrow", "2027-10-12", "Who was briefed");
+        try (PDDocument form = open(files, "forms/briefing-record.pdf")) {
+            assertThat(form.getNumberOfPages()).isEqualTo(1);
+        }
+        assertThat(text(files, "forms/briefing-record.pdf"))
+                .contains("Running in automatic mode", "I. Lorne", "To be briefed again by")
+                .doesNotContain("R. Quint");
+    }
+
+    @Test
+    void a_copy_for_others_does_not_name_them() throws IOException {
+        SortedMap<String, byte[]> files =
+                generated("\ncopies: {hold: no-internal-parts}\n").files().orElseThrow();
+        assertThat(safetyFile(files)).contains("Who was briefed", "2026-10-20").doesNotContain("R. Quint", "S. Arrow");
+    }
+}
