@@ -53,6 +53,7 @@ import org.cellfile.subject.safeguard.MarginsChapter;
 import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
+import org.cellfile.subject.sheet.SheetChapter;
 import org.cellfile.subject.signoff.SignOffStatus;
 import org.cellfile.subject.signoff.SigningChapter;
 import org.cellfile.subject.signoff.SigningWords;
@@ -187,6 +188,7 @@ public final class Composition {
         chapters.add(RegisterChapters.configurations(cell.registers(), identity));
         chapters.add(RegisterChapters.registers(
                 cell.registers(), ComplementChapter.emergencyStops(cell.complementary()), identity));
+        chapters.add(SheetChapter.chapter(sheets(cell), IdentityChapter.label(identity.facts())));
         if (!system.dues().isEmpty()) {
             control.ifPresent(standard -> identity.facts()
                     .asOf()
@@ -393,7 +395,6 @@ public final class Composition {
     private static Map<String, String> titles(List<Chapter> chapters) {
         Map<String, String> titles = new LinkedHashMap<>();
         chapters.forEach(chapter -> titles.put(chapter.id(), chapter.title()));
-        titles.put("sheets", "Posted sheets");
         titles.put("revisions", "Revisions");
         return titles;
     }

@@ -37,7 +37,12 @@
   <div id="foot">
     <div class="foot-words">
     <table>
-    <#list sheet.dates + sheet.foot as fact>
+    <#list (sheet.dates + sheet.foot)?chunk(2) as row>
+      <tr><#list row as fact><th scope="row">${fact.label}</th><td>${fact.value}</td></#list></tr>
+    </#list>
+    </table>
+    <table class="displays">
+    <#list sheet.displays as fact>
       <tr><th scope="row">${fact.label}</th><td>${fact.value}<#if fact.remark?has_content> <span class="remark">${fact.remark}</span></#if></td></tr>
     </#list>
     </table>
