@@ -155,12 +155,23 @@ public final class Generator {
             return new Shown(cell, printable);
         }
         Findings findings = new Findings();
-        Cell copy = Cell.read(OutsideCopy.world(cell, InternalPart.of(cell.copies())), findings)
-                .orElseThrow();
+        Cell copy = withoutInternalParts(cell, findings);
         findings.addAll(copy.findings());
         findings.addAll(Checks.run(copy, Optional.empty()));
         return new Shown(
                 copy, Decision.copy(printable, findings.sorted(), copy.deviations(), () -> Composition.compose(copy)));
+    }
+
+    /** What of a cell its pages are printed from. */
+    static Cell printed(Cell cell) {
+        return cell.copies().withoutInternalParts() && !cell.copies().isCopy()
+                ? withoutInternalParts(cell, new Findings())
+                : cell;
+    }
+
+    private static Cell withoutInternalParts(Cell cell, Findings findings) {
+        return Cell.read(OutsideCopy.world(cell, InternalPart.of(cell.copies())), findings)
+                .orElseThrow();
     }
 
     private static Checked decide(World world, Optional<LocalDate> today, List<Function<Cell, List<Finding>>> besides) {

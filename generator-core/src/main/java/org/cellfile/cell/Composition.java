@@ -57,6 +57,7 @@ import org.cellfile.subject.safeguard.OtherEdition;
 import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.sheet.Briefing;
+import org.cellfile.subject.sheet.SheetChapter;
 import org.cellfile.subject.signoff.SignOffStatus;
 import org.cellfile.subject.signoff.SigningChapter;
 import org.cellfile.subject.signoff.SigningWords;
@@ -204,6 +205,7 @@ public final class Composition {
         if (!cell.sheets().briefings().isEmpty()) {
             chapters.add(Briefing.chapter(cell.sheets().briefings(), identity));
         }
+        chapters.add(SheetChapter.chapter(sheets(cell), IdentityChapter.label(identity.facts())));
         if (!system.dues().isEmpty()) {
             control.ifPresent(standard -> identity.facts()
                     .asOf()
@@ -410,7 +412,6 @@ public final class Composition {
     private static Map<String, String> titles(List<Chapter> chapters) {
         Map<String, String> titles = new LinkedHashMap<>();
         chapters.forEach(chapter -> titles.put(chapter.id(), chapter.title()));
-        titles.put("sheets", "Posted sheets");
         titles.put("revisions", "Revisions");
         return titles;
     }

@@ -20,6 +20,7 @@ import picocli.CommandLine.Spec;
             SignVerb.class,
             GenerateVerb.class,
             CompareVerb.class,
+            PostedVerb.class,
             AuditVerb.class,
             EditionsVerb.class,
             ExplainVerb.class
@@ -77,7 +78,7 @@ public final class Main implements Runnable {
         if (spec != null) {
             throw new ParameterException(
                     spec.commandLine(),
-                    "say what to do: check, derive, sign, generate, compare, audit, editions or explain");
+                    "say what to do: check, derive, sign, generate, compare, posted, audit, editions or explain");
         }
     }
 

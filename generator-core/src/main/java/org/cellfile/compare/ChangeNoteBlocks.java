@@ -185,11 +185,11 @@ public final class ChangeNoteBlocks {
         List<String> points = new ArrayList<>();
         points.add(
                 compared.sheets().isEmpty()
-                        ? "Every posted sheet prints the same."
+                        ? "Every posted sheet says the same."
                         : limited(
-                                "To post again: ",
+                                "Copies of sheets to change: ",
                                 compared.sheets(),
-                                sheet -> sheet.id() + " at " + sheet.place() + " (" + String.join("; ", sheet.parts())
+                                sheet -> sheet.id() + ", " + sheet.todo() + " (" + String.join("; ", sheet.parts())
                                         + ")"));
         points.add(
                 compared.lapsed().isEmpty()

@@ -65,7 +65,9 @@ public final class ComparisonJson {
         for (SheetChange sheet : compared.sheets()) {
             json.writeStartObject();
             json.writeStringField("id", sheet.id());
-            json.writeStringField("place", sheet.place());
+            strings("exchange", sheet.exchange());
+            strings("post", sheet.post());
+            strings("takeDown", sheet.takeDown());
             strings("parts", sheet.parts());
             json.writeEndObject();
         }

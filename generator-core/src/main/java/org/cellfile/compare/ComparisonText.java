@@ -57,7 +57,7 @@ public final class ComparisonText {
         line(0, summary(compared));
         compared.groups().forEach(this::group);
         list("Other derived values that differ", compared.otherValues(), ComparisonText::value);
-        list("Sheets to post again", compared.sheets(), ComparisonText::sheet);
+        list("Copies of sheets to change at the cell", compared.sheets(), ComparisonText::sheet);
         list("Sign-offs that lapse", compared.lapsed(), ComparisonText::signOff);
         list(
                 "Not explained by any change recorded since (`changes`, what each touches)",
@@ -215,7 +215,7 @@ public final class ComparisonText {
     }
 
     private static String sheet(SheetChange sheet) {
-        return sheet.id() + " at " + sheet.place() + ": " + String.join("; ", sheet.parts());
+        return sheet.id() + ", " + sheet.todo() + ": " + String.join("; ", sheet.parts());
     }
 
     private static String signOff(LapsedSignOff one) {

@@ -1,72 +1,87 @@
 package org.cellfile.compare;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.cellfile.cell.Composition;
-import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Sheet;
+import org.cellfile.dossier.Text;
 
 /**
- * A posted sheet on which something else is printed now. Its days and the draft mark do not count.
+ * A posted sheet of which copies have to be changed at the cell. Its days and the draft mark do not count.
  *
- * @param place where it is posted
+ * @param id the name of its file
+ * @param exchange places at which the copy that hangs there says something else than what is printed now
+ * @param post places at which none hung
+ * @param takeDown places at which none is to hang any more
  * @param parts headings of what differs on it
  */
-public record SheetChange(String id, String title, String place, List<String> parts) {
+public record SheetChange(
+        String id, List<String> exchange, List<String> post, List<String> takeDown, List<String> parts) {
 
-    private static final String ALL_OF_IT = "all of it, as it is new";
+    private static final String NEW = "all of it, as it is new";
+    private static final String GONE = "all of it, as it is not printed any more";
 
     static List<SheetChange> between(State older, State newer) {
-        Map<String, Sheet> before =
-                Composition.sheets(older.cell()).stream().collect(Collectors.toMap(Sheet::file, Function.identity()));
+        Map<String, Sheet> before = byFile(older);
+        Map<String, Sheet> now = byFile(newer);
+        boolean renamed = !older.label().cellName().equals(newer.label().cellName());
         List<SheetChange> changes = new ArrayList<>();
-        for (Sheet sheet : Composition.sheets(newer.cell())) {
-            List<String> parts = Optional.ofNullable(before.get(sheet.file()))
-                    .map(was -> parts(was, sheet))
-                    .orElse(List.of(ALL_OF_IT));
-            if (!older.label().cellName().equals(newer.label().cellName())) {
-                parts = new ArrayList<>(parts);
+        now.forEach((file, sheet) -> {
+            Optional<Sheet> was = Optional.ofNullable(before.get(file));
+            List<String> parts = new ArrayList<>(was.map(one -> PartOfSheet.titles(PartOfSheet.between(one, sheet)))
+                    .orElse(List.of(NEW)));
+            if (renamed) {
                 parts.add(0, "name of the cell");
             }
             if (!parts.isEmpty()) {
-                changes.add(new SheetChange(sheet.file(), sheet.title().get(0), place(sheet), parts));
+                List<String> hung = was.map(SheetChange::places).orElse(List.of());
+                changes.add(new SheetChange(
+                        file,
+                        places(sheet).stream().filter(hung::contains).toList(),
+                        places(sheet).stream()
+                                .filter(place -> !hung.contains(place))
+                                .toList(),
+                        hung.stream()
+                                .filter(place -> !places(sheet).contains(place))
+                                .toList(),
+                        parts));
             }
-        }
+        });
+        before.forEach((file, sheet) -> {
+            if (!now.containsKey(file)) {
+                changes.add(new SheetChange(file, List.of(), List.of(), places(sheet), List.of(GONE)));
+            }
+        });
         return changes;
     }
 
-    private static String place(Sheet sheet) {
-        return sheet.places().stream().map(place -> place.get(0)).collect(Collectors.joining("; "));
+    private static Map<String, Sheet> byFile(State state) {
+        return Composition.sheets(state.cell()).stream()
+                .collect(Collectors.toMap(Sheet::file, Function.identity(), (a, b) -> a, LinkedHashMap::new));
     }
 
-    private static List<String> parts(Sheet was, Sheet is) {
-        Set<String> parts = new LinkedHashSet<>();
-        if (!was.title().equals(is.title())) {
-            parts.add("title");
+    /** Where copies hang, in the first of its languages. */
+    static List<String> places(Sheet sheet) {
+        return sheet.places().stream().map(place -> place.get(0)).distinct().toList();
+    }
+
+    /** What is to be done with its copies, where; nothing when none hangs anywhere. */
+    public String todo() {
+        List<String> todo = new ArrayList<>();
+        add(todo, "exchange at ", exchange);
+        add(todo, "post at ", post);
+        add(todo, "take down at ", takeDown);
+        return todo.isEmpty() ? "hangs nowhere" : String.join("; ", todo);
+    }
+
+    private static void add(List<String> todo, String what, List<String> places) {
+        if (!places.isEmpty()) {
+            todo.add(what + Text.listed(places));
         }
-        if (!was.places().equals(is.places())) {
-            parts.add("posting place");
-        }
-        is.panels().stream()
-                .filter(panel -> !was.panels().contains(panel))
-                .forEach(panel -> parts.add(panel.title().get(0)));
-        was.panels().stream()
-                .filter(panel ->
-                        is.panels().stream().noneMatch(other -> other.id().equals(panel.id())))
-                .forEach(panel -> parts.add(panel.title().get(0)));
-        Set<Fact> foot = new LinkedHashSet<>(is.foot());
-        was.foot().forEach(fact -> {
-            if (!foot.remove(fact)) {
-                foot.add(fact);
-            }
-        });
-        foot.stream().map(Fact::label).forEach(parts::add);
-        return List.copyOf(parts);
     }
 }

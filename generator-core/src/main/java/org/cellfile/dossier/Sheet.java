@@ -13,7 +13,8 @@ import java.util.Map;
  * @param places where it is to be posted
  * @param marks what must be known before the page is trusted, printed above everything else
  * @param panels in reading order
- * @param foot short lines for the foot: what it is of, what to compare at the machine, who answers for it
+ * @param foot which it is, and who answers for it
+ * @param displays what to compare at the machine, also in the foot
  * @param dates the days in its foot: they are printed, and a sheet of another day says the same
  * @param validUntil the last day on which it is valid, as in 2026-03-31; empty when nothing falls due
  * @param frame the fixed words around it, in place of those of the safety file
@@ -27,6 +28,7 @@ public record Sheet(
         List<List<String>> marks,
         List<Panel> panels,
         List<Block.Fact> foot,
+        List<Block.Fact> displays,
         List<Block.Fact> dates,
         String validUntil,
         Map<String, String> frame) {

@@ -1,5 +1,7 @@
 package org.cellfile.dossier;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -22,7 +24,7 @@ import java.util.regex.Pattern;
  * @param until the last day on which it is valid; empty when nothing falls due
  * @param draft true when it was not released
  * @param digest twelve hexadecimal digits of the SHA-256 of all it says
- * @param parts four such digits for each part: the head, each panel, the foot
+ * @param parts four such digits for each part: the head with the name of the cell, each panel, the foot
  */
 public record SheetCode(
         String cell,
@@ -47,6 +49,9 @@ public record SheetCode(
     /** More of a revision does not stand in it, so that the code stays coarse enough for any camera. */
     private static final int LONGEST_REVISION = 40;
 
+    /** No code holds more characters. */
+    private static final int LONGEST = 2000;
+
     private static final Pattern TEXT = Pattern.compile(BEGINNING
             + "; ([a-z0-9-]+); ([a-z0-9-]+); ([A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*); revision (.*); as of (" + DAY
             + "); until (" + DAY + "|" + NONE + "); (" + DRAFT + "|" + RELEASED
@@ -56,7 +61,7 @@ public record SheetCode(
 
     /** That of a sheet as it is printed. */
     public static SheetCode of(Sheet sheet, Label label, boolean draft) {
-        List<Object> said = said(sheet);
+        List<Object> said = said(sheet, label);
         return new SheetCode(
                 label.cellId(),
                 sheet.id(),
@@ -65,21 +70,21 @@ public record SheetCode(
                 label.asOf(),
                 sheet.validUntil(),
                 draft,
-                digest(sheet),
+                digest(sheet, label),
                 said.stream().map(part -> digest(part, OF_A_PART)).toList());
     }
 
     /** The short digest of all that a sheet says. */
-    public static String digest(Sheet sheet) {
-        return digest(said(sheet), OF_ALL);
+    public static String digest(Sheet sheet, Label label) {
+        return digest(said(sheet, label), OF_ALL);
     }
 
     /** The head, each panel, the foot. */
-    private static List<Object> said(Sheet sheet) {
+    private static List<Object> said(Sheet sheet, Label label) {
         List<Object> said = new ArrayList<>();
-        said.add(List.of(sheet.id(), sheet.languages(), sheet.title(), sheet.places(), sheet.marks()));
+        said.add(List.of(label.cellId(), label.cellName(), sheet.id(), sheet.languages(), sheet.title(), sheet.places(), sheet.marks()));
         said.addAll(sheet.panels());
-        said.add(sheet.foot());
+        said.add(List.of(sheet.foot(), sheet.displays()));
         return said;
     }
 
@@ -87,7 +92,8 @@ public record SheetCode(
         return Digest.sha256(Canonical.write(said)).substring(0, digits);
     }
 
-    private static String onOneLine(String revision) {
+    /** A revision as it stands in a code. */
+    public static String onOneLine(String revision) {
         String line = revision.replaceAll("\\s+", " ").strip();
         return line.codePointCount(0, line.length()) <= LONGEST_REVISION
                 ? line
@@ -113,8 +119,11 @@ public record SheetCode(
 
     /** What such a line says; empty for any other text. */
     public static Optional<SheetCode> read(String text) {
+        if (text.length() > LONGEST) {
+            return Optional.empty();
+        }
         Matcher matcher = TEXT.matcher(text.replaceAll("\\s+", " ").strip());
-        return matcher.matches()
+        return matcher.matches() && isDay(matcher.group(5)) && isDay(matcher.group(6))
                 ? Optional.of(new SheetCode(
                         matcher.group(1),
                         matcher.group(2),
@@ -126,6 +135,14 @@ public record SheetCode(
                         matcher.group(8),
                         List.of(matcher.group(9).split(" ", -1))))
                 : Optional.empty();
+    }
+
+    private static boolean isDay(String written) {
+        try {
+            return written.equals(NONE) || LocalDate.parse(written).getYear() > 0;
+        } catch (DateTimeException noSuchDay) {
+            return false;
+        }
     }
 
     /** A short digest that somebody typed, in groups or without; empty for any other text. */

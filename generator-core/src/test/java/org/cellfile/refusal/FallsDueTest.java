@@ -139,10 +139,10 @@ class FallsDueTest {
     @Test
     void everyConfigurationStandsOnTheSheet() {
         Cell cell = read(Path.of("..", "examples", "kettlebrook-palletising", "src", "main", "cell"));
-        String foot = Composition.compose(cell).sheets().get(0).foot().toString();
+        String displays = Composition.compose(cell).sheets().get(0).displays().toString();
         assertThat(cell.registers().configurations())
                 .hasSizeGreaterThan(5)
-                .allSatisfy(one -> assertThat(foot)
+                .allSatisfy(one -> assertThat(displays)
                         .contains(
                                 one.thing() + " " + one.installed().value().characters(),
                                 one.shownAt().characters()));

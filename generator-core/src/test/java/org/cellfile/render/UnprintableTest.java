@@ -44,6 +44,7 @@ class UnprintableTest {
                 List.of(ExampleDossier.panel(Sheet.Kind.ACTION, "Each lamp", true, steps.toArray(String[]::new))),
                 List.of(new Block.Fact("Answers", "plant engineer")),
                 List.of(),
+                List.of(),
                 "",
                 ExampleDossier.FRAME);
 
@@ -85,6 +86,7 @@ class UnprintableTest {
                 List.of(List.of("beside the cabinet")),
                 List.of(),
                 List.of(ExampleDossier.panel(Sheet.Kind.INFORMATION, "Notes", false, notes.toArray(String[]::new))),
+                List.of(),
                 List.of(),
                 List.of(),
                 "",

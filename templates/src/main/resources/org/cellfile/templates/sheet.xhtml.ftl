@@ -40,7 +40,7 @@
   <div id="foot">
     <div class="foot">
       <div class="facts">
-      <#list sheet.dates + sheet.foot as fact>
+      <#list sheet.dates + sheet.foot + sheet.displays as fact>
       <p class="fact">${fact.label}: <span class="value">${fact.value}</span><#if fact.remark?has_content> ${fact.remark}</#if></p>
       </#list>
       </div>

@@ -44,14 +44,20 @@ final class Foot {
         foot.add(fact(
                 "cell",
                 wordings,
-                wording -> wording.text(facts.name()) + " (" + facts.id().characters() + ")"));
-        foot.add(fact("sheet", wordings, wording -> sort.id() + " (" + wording.shared("language.name") + ")"));
+                wording -> facts.id().characters()));
         foot.add(fact("revision", wordings, wording -> facts.revision().characters()));
+        foot.add(fact("sheet", wordings, wording -> sort.id() + " (" + wording.shared("language.name") + ")"));
         foot.add(fact("responsible", wordings, wording -> cell.responsible()));
+        return foot;
+    }
+
+    /** What the machine shows, to be compared: the checksums of its safety configurations. */
+    static List<Fact> displays(PostedCell cell, List<Wording> wordings) {
+        List<Fact> displays = new ArrayList<>();
         List<Configuration> configurations = cell.registers().configurations();
         shownAlike(configurations)
                 .values()
-                .forEach(alike -> foot.add(new Fact(
+                .forEach(alike -> displays.add(new Fact(
                         Wording.inEach(wordings, wording -> wording.shared("foot.configuration")),
                         alike.stream()
                                 .map(one -> one.thing() + " "
@@ -64,12 +70,12 @@ final class Foot {
         for (Robot robot : cell.identity().robots()) {
             String tag = robot.tag().characters();
             if (configurations.stream().noneMatch(one -> one.isOf(tag))) {
-                foot.add(new Fact(
+                displays.add(new Fact(
                         Wording.inEach(wordings, wording -> wording.shared("foot.checksum", tag)),
                         robot.controller().checksum().characters()));
             }
         }
-        return foot;
+        return displays;
     }
 
     private static Fact fact(String key, List<Wording> wordings, Function<Wording, String> value) {

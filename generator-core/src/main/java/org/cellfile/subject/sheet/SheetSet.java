@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Panel;
 import org.cellfile.finding.Finding;
@@ -16,7 +15,6 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.due.Due;
-import org.cellfile.subject.sheet.Sheets.PostedCopy;
 import org.cellfile.subject.sheet.Sheets.Printing;
 
 /**
@@ -46,6 +44,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                 }
             }
         }
+        Posting.look(cell, sheets, findings);
         return new SheetSet(List.copyOf(sheets), findings.sorted());
     }
 
@@ -93,7 +92,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                         .value()
                         .orElseGet(() -> cell.identity().facts().page().value().orElse("A4")),
                 wordings.stream().map(wording -> wording.say("title")).toList(),
-                copies(sort, tags, cell)
+                Posting.copies(sort.id(), tags, cell)
                         .map(copy -> wordings.stream()
                                 .map(wording -> wording.text(copy.at()))
                                 .toList())
@@ -104,6 +103,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                                 told.stream().map(parts -> parts.get(part)).toList()))
                         .toList(),
                 Foot.of(sort, cell, wordings),
+                Foot.displays(cell, wordings),
                 Foot.dates(validUntil, cell, wordings),
                 validUntil.map(LocalDate::toString).orElse(""),
                 frame(wordings));
@@ -138,20 +138,5 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                                 .map(part -> part.lines().get(line).text())
                                 .toList())
                         .toList());
-    }
-
-    /** The copies of a sheet in these languages. */
-    private static Stream<PostedCopy> copies(SheetSort sort, List<String> tags, PostedCell cell) {
-        List<String> first = printings(cell).get(0).languages().stream()
-                .map(Stated::characters)
-                .toList();
-        return cell.sheets().copies().stream()
-                .filter(copy -> copy.sheet().characters().equals(sort.id()))
-                .filter(copy -> (copy.languages().isEmpty()
-                                ? first
-                                : copy.languages().stream()
-                                        .map(Stated::characters)
-                                        .toList())
-                        .equals(tags));
     }
 }

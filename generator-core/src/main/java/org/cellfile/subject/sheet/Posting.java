@@ -1,0 +1,87 @@
+package org.cellfile.subject.sheet;
+
+import java.util.List;
+import java.util.stream.Stream;
+import org.cellfile.dossier.Sheet;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.finding.Findings;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.sheet.Sheets.PostedCopy;
+
+/** Where copies of the printed sheets hang. A sheet that hangs nowhere tells nobody anything. */
+final class Posting {
+
+    /** A copy hangs in languages in which its sheet is not printed. */
+    static final FindingId NOT_PRINTED = new FindingId("sheet.copy-not-printed");
+
+    /** A printed sheet hangs nowhere. */
+    static final FindingId NOWHERE = new FindingId("sheet.posted-nowhere");
+
+    private Posting() {}
+
+    /** The copies of a sheet in these languages. */
+    static Stream<PostedCopy> copies(String sheet, List<String> tags, PostedCell cell) {
+        return cell.sheets().copies().stream()
+                .filter(copy -> copy.sheet().characters().equals(sheet))
+                .filter(copy -> languages(copy, cell).equals(tags));
+    }
+
+    /** Those it is printed in, by their tags. */
+    private static List<String> languages(PostedCopy copy, PostedCell cell) {
+        return tags(
+                copy.languages().isEmpty() ? SheetSet.printings(cell).get(0).languages() : copy.languages());
+    }
+
+    private static List<String> tags(List<Stated<String>> languages) {
+        return languages.stream().map(Stated::characters).toList();
+    }
+
+    /** Copies of what is not printed refuse the description; sheets without a copy bar its release. */
+    static void look(PostedCell cell, List<Sheet> sheets, Findings findings) {
+        List<List<String>> printed = SheetSet.printings(cell).stream()
+                .map(printing -> tags(printing.languages()))
+                .toList();
+        List<PostedCopy> strays = cell.sheets().copies().stream()
+                .filter(copy -> copy.sheet().value().isPresent())
+                .filter(copy -> !printed.contains(languages(copy, cell)))
+                .toList();
+        strays.forEach(copy -> findings.add(notPrinted(copy, languages(copy, cell), printed)));
+        List<String> nowhere = sheets.stream()
+                .filter(sheet -> sheet.places().isEmpty())
+                .filter(sheet ->
+                        strays.stream().noneMatch(copy -> copy.sheet().characters().equals(sheet.id())))
+                .map(Sheet::file)
+                .toList();
+        // Where a sheet could not be read from its copy, the copy may be that of any of them.
+        boolean unread =
+                cell.sheets().copies().stream().anyMatch(copy -> copy.sheet().value().isEmpty());
+        if (!nowhere.isEmpty() && !unread) {
+            findings.add(Finding.barsRelease(
+                    NOWHERE,
+                    "",
+                    cell.sheets().where(),
+                    (nowhere.size() == 1 ? "no copy of the sheet `" : "no copy of the sheets `")
+                            + String.join("`, `", nowhere) + "` is posted anywhere",
+                    "state under `posted` where a copy of each hangs, or print it in no language in which nobody reads it"));
+        }
+    }
+
+    private static Finding notPrinted(PostedCopy copy, List<String> tags, List<List<String>> printed) {
+        return Finding.refuses(
+                NOT_PRINTED,
+                "",
+                copy.languages().isEmpty()
+                        ? copy.sheet().where()
+                        : copy.languages().get(0).where(),
+                "a copy of `" + copy.sheet().characters() + "` hangs in `" + String.join("` and `", tags)
+                        + "`, and no sheet is printed so",
+                "what is printed: "
+                        + String.join(
+                                "; ",
+                                printed.stream()
+                                        .map(one -> "`" + String.join("` and `", one) + "`")
+                                        .toList())
+                        + "; name one of these, in this order, or add what hangs there to `printed`");
+    }
+}

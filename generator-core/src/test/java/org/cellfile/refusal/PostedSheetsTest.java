@@ -1,0 +1,244 @@
+package org.cellfile.refusal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
+import org.cellfile.Comparison;
+import org.cellfile.FolderWorld;
+import org.cellfile.PostedSheets;
+import org.cellfile.cell.Cell;
+import org.cellfile.cell.Composition;
+import org.cellfile.compare.ReadSheet;
+import org.cellfile.compare.ReadSheet.Standing;
+import org.cellfile.dossier.Block.Table;
+import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Sheet;
+import org.cellfile.dossier.SheetCode;
+import org.cellfile.subject.due.Due;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What was read off a sheet at the machine, held against a description that went on since. All figures are constructed. */
+class PostedSheetsTest {
+
+    private static final String TODAY = "2026-11-25";
+
+    @TempDir
+    private Path temporary;
+
+    private Path cell;
+    private SheetCode code;
+
+    @BeforeEach
+    void aSheetHangs() {
+        cell = BaseCell.copyTo(temporary.resolve("cell"));
+        code = code(cell, "automatic-operation");
+    }
+
+    private static Dossier dossier(Path folder) {
+        return Composition.compose(BaseCell.checked(folder).cell().orElseThrow());
+    }
+
+    private static Sheet sheet(Dossier dossier, String id) {
+        return dossier.sheets().stream()
+                .filter(sheet -> sheet.id().equals(id))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private static SheetCode code(Path folder, String id) {
+        Dossier dossier = dossier(folder);
+        return SheetCode.of(sheet(dossier, id), dossier.label(), false);
+    }
+
+    private static FolderWorld world(Path folder, String today) {
+        return new FolderWorld(folder, Clock.fixed(Instant.parse(today + "T12:00:00Z"), ZoneOffset.UTC));
+    }
+
+    private ReadSheet answer(String read, String today, Optional<Comparison.Source> earlier) {
+        PostedSheets.Outcome outcome = PostedSheets.of(world(cell, today), List.of(read), earlier);
+        assertThat(outcome).isInstanceOf(PostedSheets.Told.class);
+        PostedSheets.Told told = (PostedSheets.Told) outcome;
+        assertThat(told.allCurrent()).isEqualTo(told.sheets().get(0).standing() == Standing.CURRENT);
+        return told.sheets().get(0);
+    }
+
+    private ReadSheet answer(String read) {
+        return answer(read, TODAY, Optional.empty());
+    }
+
+    @Test
+    void whatWouldBePrintedNowIsCurrent() {
+        ReadSheet answer = answer(code.text());
+
+        assertThat(answer.standing()).isEqualTo(Standing.CURRENT);
+        assertThat(answer.text())
+                .isEqualTo("`automatic-operation-en` of `small-cell`: current\n  valid until " + code.until() + "\n");
+        assertThat(answer(SheetCode.grouped(code.digest())).standing()).isEqualTo(Standing.CURRENT);
+    }
+
+    @Test
+    void theEarliestDayOnWhichAnythingFallsDueEndsIt() {
+        Cell described = BaseCell.checked(cell).cell().orElseThrow();
+
+        assertThat(code.until())
+                .isEqualTo(described.dues().stream()
+                        .map(Due::on)
+                        .min(LocalDate::compareTo)
+                        .orElseThrow()
+                        .toString());
+    }
+
+    @Test
+    void onItsLastDayItIsStillValidAndOnTheNextNoMore() {
+        String next = LocalDate.parse(code.until()).plusDays(1).toString();
+
+        assertThat(answer(code.text(), code.until(), Optional.empty()).standing()).isEqualTo(Standing.CURRENT);
+        ReadSheet answer = answer(code.text(), next, Optional.empty());
+        assertThat(answer.standing()).isEqualTo(Standing.OUTDATED);
+        assertThat(answer.because())
+                .containsExactly(
+                        "it was valid until " + code.until() + ", and today is " + next,
+                        "exchange it at operator panel");
+        assertThat(answer(code.digest(), next, Optional.empty()).standing()).isEqualTo(Standing.OUTDATED);
+    }
+
+    @Test
+    void whatFallsDueEarlierThanItSaysEndsItToo() throws IOException {
+        BaseCell.change(cell, "instruments.yaml", "calibration-due: 2027-03-04", "calibration-due: 2027-01-15");
+
+        ReadSheet answer = answer(code.text());
+        assertThat(code(cell, "automatic-operation").digest()).isEqualTo(code.digest());
+        assertThat(answer.standing()).isEqualTo(Standing.OUTDATED);
+        assertThat(answer.because())
+                .contains("it says valid until " + code.until() + ", and something it rests on falls due on 2027-01-15");
+    }
+
+    @Test
+    void whatFallsDueLaterLeavesItHanging() {
+        String earlier = code.text().replace("until " + code.until(), "until 2026-12-24");
+
+        ReadSheet answer = answer(earlier);
+        assertThat(answer.standing()).isEqualTo(Standing.CURRENT);
+        assertThat(answer.because())
+                .containsExactly("valid until 2026-12-24", "printed anew it would be valid until " + code.until());
+    }
+
+    @Test
+    void aDraftIsTold() {
+        ReadSheet answer = answer(code.text().replace("; released; ", "; draft; "));
+
+        assertThat(answer.standing()).isEqualTo(Standing.DRAFT);
+        assertThat(answer.because()).contains("it was printed as a draft, which is not to be posted");
+    }
+
+    @Test
+    void itsPartsTellWhatChangedWithoutAnyHistory() throws IOException {
+        change();
+
+        ReadSheet answer = answer(code.text());
+        assertThat(answer.standing()).isEqualTo(Standing.OUTDATED);
+        assertThat(answer.because()).contains("what differs: Starting", "exchange it at operator panel");
+        assertThat(answer.text()).doesNotContain("line by line");
+        assertThat(answer(code.digest()).standing())
+                .as("a digest alone does not say of which sheet it is")
+                .isEqualTo(Standing.UNKNOWN);
+    }
+
+    private void change() throws IOException {
+        BaseCell.change(cell, "sheets.yaml", "Turn the key to automatic.", "Turn the key to A.");
+    }
+
+    @Test
+    void anEarlierStateTellsItLineByLine() throws IOException, org.cellfile.NoSuchState {
+        Path before = BaseCell.copyTo(temporary.resolve("before"));
+        change();
+        Optional<Comparison.Source> earlier = Optional.of(Comparison.at(before));
+
+        for (String read : List.of(code.text(), code.digest())) {
+            ReadSheet answer = answer(read, TODAY, earlier);
+            assertThat(answer.standing()).isEqualTo(Standing.OUTDATED);
+            assertThat(answer.because())
+                    .containsSubsequence(
+                            "  Starting",
+                            "    was: Turn the key to automatic.",
+                            "    is:  Turn the key to A.",
+                            "exchange it at operator panel");
+        }
+        String another = code.text().replace(code.digest(), "000000000000");
+        assertThat(answer(another, TODAY, earlier).because())
+                .anySatisfy(line -> assertThat(line).contains("nothing can be told line by line"));
+        assertThat(answer("0000 0000 0000", TODAY, earlier).text()).contains(": unknown", "and none as printed from folder");
+    }
+
+    @Test
+    void revisionsSinceAreNamed() throws IOException {
+        BaseCell.change(cell, "cell.yaml", "revision: A", "revision: B");
+        BaseCell.change(
+                cell,
+                "cell.yaml",
+                "{revision: A, on: 2026-11-20, by: ilse, change: First issue.}",
+                "{revision: A, on: 2026-11-19, by: ilse, change: First issue.}\n"
+                        + "  - {revision: B, on: 2026-11-20, by: ilse, change: The panel was moved.}");
+
+        assertThat(answer(code.text()).because())
+                .contains(
+                        "what differs: foot (revision, who answers for it, what to compare)",
+                        "revision B, 2026-11-20: The panel was moved.");
+        assertThat(answer(code.text().replace("revision A", "revision Z")).because())
+                .contains("revision Z is not in the list of revisions");
+    }
+
+    @Test
+    void whatIsOfNoSheetHereIsUnknown() {
+        assertThat(answer(code.text().replace("small-cell", "other-cell")).text())
+                .contains(": unknown", "it is a sheet of another cell than the one described here, `small-cell`");
+        assertThat(answer(code.text().replace("automatic-operation", "dancing")).text())
+                .contains(": unknown", "the description has no sheet `dancing`");
+        assertThat(answer("0000 0000 0000").standing()).isEqualTo(Standing.UNKNOWN);
+        assertThat(answer("a poster\u202e of the canteen").text())
+                .contains("`a poster\u00b7 of the canteen`: unknown", "neither the text of the code");
+    }
+
+    @Test
+    void aLanguageThatIsNotPrintedAnyMoreIsOutdated() {
+        assertThat(answer(code.text().replace("; en; ", "; sv; ")).text())
+                .contains(": outdated", "but in `en`; take it down");
+    }
+
+    @Test
+    void whereNothingIsPrintedNoSheetIsCurrent() throws IOException {
+        BaseCell.change(cell, "sheets.yaml", "responsible: ilse", "responsible: nobody");
+
+        assertThat(PostedSheets.of(world(cell, TODAY), List.of(code.text()), Optional.empty()))
+                .isInstanceOfSatisfying(PostedSheets.Unsaid.class, unsaid -> assertThat(unsaid.why())
+                        .startsWith("the description leaves nothing to hold the sheets against (1 error"));
+    }
+
+    @Test
+    void theFileListsWhichCopiesHangWhere() {
+        Dossier dossier = dossier(cell);
+        Chapter chapter = dossier.chapters().stream()
+                .filter(one -> one.id().equals("sheets"))
+                .findFirst()
+                .orElseThrow();
+
+        assertThat(((Table) chapter.blocks().get(1)).rows())
+                .contains(List.of(
+                        "operator panel",
+                        "Running in automatic mode (automatic-operation)",
+                        "en",
+                        "A4",
+                        code.until(),
+                        SheetCode.grouped(code.digest())));
+    }
+}
