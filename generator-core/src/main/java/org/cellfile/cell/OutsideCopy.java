@@ -13,6 +13,7 @@ import org.cellfile.dossier.Statement;
 import org.cellfile.dossier.Substance;
 import org.cellfile.read.CsvFile;
 import org.cellfile.read.Redaction;
+import org.cellfile.read.WordsFile;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.World;
 import org.cellfile.subject.signoff.InternalPart;
@@ -38,13 +39,18 @@ public final class OutsideCopy {
         for (SourceFile file : cell.sources()) {
             if (file.path().endsWith(YAML) || file.path().endsWith(".yml")) {
                 files.add(Redaction.of(file, statement -> isOf(statement, parts)));
-            } else if (isNamedTable(file, cell)) {
+            } else if (isNamedTable(file, cell) || WordsFile.tag(file.path()).isPresent()) {
                 files.add(file);
             }
         }
         files.add(new SourceFile(free(cell.sources()), leftOut(cell, parts)));
-        files.sort(Comparator.comparing(SourceFile::path));
-        return new Files(files);
+        List<World.Entry> entries = new ArrayList<>();
+        for (SourceFile file : files) {
+            entries.add(World.Entry.held(file.path(), file.text().getBytes(StandardCharsets.UTF_8)));
+        }
+        cell.sheets().inLanguages().files().forEach((path, bytes) -> entries.add(World.Entry.held(path, bytes)));
+        entries.sort(Comparator.comparing(World.Entry::path));
+        return new Files(entries);
     }
 
     private static boolean isOf(Statement statement, Collection<InternalPart> parts) {
@@ -82,17 +88,7 @@ public final class OutsideCopy {
     }
 
     /** Files that are already read. */
-    private record Files(List<SourceFile> files) implements World {
-
-        @Override
-        public List<Entry> entries() {
-            return files.stream().map(Files::entry).toList();
-        }
-
-        private static Entry entry(SourceFile file) {
-            byte[] bytes = file.text().getBytes(StandardCharsets.UTF_8);
-            return Entry.held(file.path(), bytes);
-        }
+    private record Files(List<Entry> entries) implements World {
 
         /** What is due by the day of a run is seen in the full description. */
         @Override

@@ -69,6 +69,12 @@ public final class RefuseDateAfterAsOf implements Check {
                                 "a calibration of `" + instrument.tag().characters() + "`")));
         dates.putAll(DatesAtTheCell.of(cell));
         cell.registers().otherDates().forEach(dates::put);
+        cell.sheets()
+                .inLanguages()
+                .reviews()
+                .forEach(review -> dates.put(
+                        review.on(),
+                        "the review of the wording in `" + review.language().characters() + "`"));
         // A part may have served elsewhere before this cell was built, but it cannot be in it before it is put there.
         cell.controlSystem()
                 .parts()

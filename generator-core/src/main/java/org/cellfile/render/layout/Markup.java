@@ -43,14 +43,19 @@ public final class Markup {
         return Templates.fill("file.xhtml.ftl", data);
     }
 
-    /** One posted sheet. */
-    public String sheet(Sheet sheet) {
+    /**
+     * One posted sheet.
+     *
+     * @param typefaces of the plant's own, by language
+     */
+    public String sheet(Sheet sheet, Map<String, String> typefaces) {
         Map<String, Object> data = frame();
         Map<String, String> inItsLanguages = new HashMap<>(words);
         inItsLanguages.putAll(sheet.frame());
         data.put("language", sheet.languages().get(0));
         data.put("words", inItsLanguages);
         data.put("title", sheetTitle(sheet));
+        data.put("typefaces", typefaces);
         data.put("sheet", sheet);
         return Templates.fill("sheet.xhtml.ftl", data);
     }

@@ -19,6 +19,7 @@ import org.cellfile.subject.identity.Person;
  * @param copies which hangs where
  * @param steps the plant's own
  * @param translations of the cell's texts
+ * @param inLanguages who reviewed the wording, and what else is stated about languages
  * @param files among which the plant's own languages lie
  */
 public record Sheets(
@@ -28,6 +29,7 @@ public record Sheets(
         List<PostedCopy> copies,
         List<OwnStep> steps,
         List<Translations.Translated> translations,
+        InLanguages inLanguages,
         List<SourceFile> files,
         Span where) {
 
@@ -77,6 +79,7 @@ public record Sheets(
                 Section.each(section.listIfStated("posted"), PostedCopy::read),
                 Section.each(section.listIfStated("own-steps"), OwnStep::read),
                 Section.each(top.listIfStated("translations"), Translations.Translated::read),
+                InLanguages.read(section),
                 files,
                 section.where());
         section.close();
