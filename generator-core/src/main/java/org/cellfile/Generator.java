@@ -131,8 +131,11 @@ public final class Generator {
     Generated print(Checked checked) {
         if (checked.verdict() instanceof Printable printable && checked.cell().isPresent()) {
             Shown shown = shown(checked.cell().get(), printable);
-            Rendering rendering =
-                    new Renderer().render(shown.printable(), attachments(shown.cell(), shown.printable()));
+            Rendering rendering = new Renderer()
+                    .render(
+                            shown.printable(),
+                            attachments(shown.cell(), shown.printable()),
+                            PostedTypefaces.of(shown.cell().sheets()).usable());
             if (rendering instanceof Rendering.Pages pages) {
                 return new Generated(checked.cell(), printable, Optional.of(pages.files()));
             }
@@ -180,6 +183,7 @@ public final class Generator {
         cell.ifPresent(one -> {
             findings.addAll(one.findings());
             findings.addAll(Checks.run(one, today));
+            findings.addAll(PostedTypefaces.of(one.sheets()).findings(one.posted()));
             besides.forEach(more -> findings.addAll(more.apply(one)));
         });
         Verdict verdict = cell.map(
@@ -203,6 +207,11 @@ public final class Generator {
                 .logo()
                 .ifPresent(logo -> attachments.add(new Attachment(
                         logo.path(), logo.mediaType(), logo.content(), "the logo on the sheets", Relationship.SOURCE)));
+        cell.sheets()
+                .inLanguages()
+                .files()
+                .forEach((path, bytes) -> attachments.add(new Attachment(
+                        path, "font/ttf", bytes, "typeface of a language of the sheets", Relationship.SOURCE)));
         attachments.add(
                 json(Examination.DOSSIER, Canonical.json(printable.dossier()), "everything printed, for machines"));
         attachments.add(
@@ -214,7 +223,7 @@ public final class Generator {
         if (path.endsWith(".csv")) {
             return "text/csv";
         }
-        return path.endsWith(".txt") ? "text/plain" : "application/yaml";
+        return path.endsWith(".txt") || path.endsWith(".properties") ? "text/plain" : "application/yaml";
     }
 
     private static Attachment json(String name, String text, String description) {

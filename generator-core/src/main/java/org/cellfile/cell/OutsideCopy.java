@@ -13,6 +13,7 @@ import org.cellfile.dossier.Statement;
 import org.cellfile.dossier.Substance;
 import org.cellfile.read.CsvFile;
 import org.cellfile.read.Redaction;
+import org.cellfile.read.WordsFile;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.World;
 import org.cellfile.subject.signoff.InternalPart;
@@ -38,7 +39,7 @@ public final class OutsideCopy {
         for (SourceFile file : cell.sources()) {
             if (file.path().endsWith(YAML) || file.path().endsWith(".yml")) {
                 files.add(Redaction.of(file, statement -> isOf(statement, parts)));
-            } else if (isNamedTable(file, cell)) {
+            } else if (isNamedTable(file, cell) || WordsFile.tag(file.path()).isPresent()) {
                 files.add(file);
             }
         }
@@ -46,6 +47,7 @@ public final class OutsideCopy {
         List<World.Entry> entries =
                 new ArrayList<>(files.stream().map(OutsideCopy::entry).toList());
         cell.sheets().logo().ifPresent(logo -> entries.add(World.Entry.held(logo.path(), logo.content())));
+        cell.sheets().inLanguages().files().forEach((path, bytes) -> entries.add(World.Entry.held(path, bytes)));
         entries.sort(Comparator.comparing(World.Entry::path));
         return new Files(entries);
     }

@@ -11,6 +11,8 @@ import java.util.regex.Pattern;
 import org.cellfile.dossier.Statement;
 import org.cellfile.dossier.Substance;
 import org.cellfile.read.CsvFile;
+import org.cellfile.read.Reading;
+import org.cellfile.read.WordsFile;
 import org.cellfile.trace.Derived;
 
 /** What of a cell belongs to the substance of which chapter. */
@@ -53,6 +55,8 @@ public final class Substances {
             Map.entry("sheets", "sheets"),
             Map.entry("translations", "sheets"),
             Map.entry("briefings", "briefings"),
+            Map.entry(WordsFile.FOLDER, "sheets"),
+            Map.entry(Reading.FILE, "sheets"),
             Map.entry("revisions", "revisions"));
 
     /**

@@ -70,6 +70,12 @@ public final class RefuseDateAfterAsOf implements Check {
         dates.putAll(DatesAtTheCell.of(cell));
         cell.registers().otherDates().forEach(dates::put);
         cell.energies().ifPresent(energies -> dates.putAll(energies.dates()));
+        cell.sheets()
+                .inLanguages()
+                .reviews()
+                .forEach(review -> dates.put(
+                        review.on(),
+                        "the review of the wording in `" + review.language().characters() + "`"));
         // A part may have served elsewhere before this cell was built, but it cannot be in it before it is put there.
         cell.controlSystem()
                 .parts()

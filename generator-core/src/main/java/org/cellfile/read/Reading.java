@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Statement;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -47,6 +48,9 @@ public final class Reading {
     /** Far above any real cell (the largest seen is under 200 kB); below what could exhaust the machine. */
     private static final long LARGEST = 4L << 20;
 
+    /** Under which the digests of files stand that the sheets are made with. */
+    public static final String FILE = "file";
+
     /** The folder with texts of what was signed. */
     public static final String SIGNED = "signed/";
 
@@ -55,6 +59,8 @@ public final class Reading {
     private final Map<String, World.Entry> entries = new TreeMap<>();
     private final Map<String, SourceFile> tables = new TreeMap<>();
     private final Set<String> tablesNamed = new TreeSet<>();
+    private final List<SourceFile> words = new ArrayList<>();
+    private final Map<String, Statement> needed = new TreeMap<>();
     private final List<SourceFile> sources = new ArrayList<>();
     private final Map<String, Node.Pair> top = new TreeMap<>();
     private final List<Section> sections = new ArrayList<>();
@@ -95,6 +101,8 @@ public final class Reading {
                     statements.addAll(CsvFile.statements(file));
                 }
             });
+            reading.words.forEach(file -> statements.addAll(WordsFile.statements(file)));
+            statements.addAll(reading.needed.values());
             return List.copyOf(statements);
         }
     }
@@ -110,6 +118,8 @@ public final class Reading {
                 reading.file(entry).ifPresent(reading::merge);
             } else if (isSignedText(entry.path())) {
                 reading.file(entry);
+            } else if (WordsFile.tag(entry.path()).isPresent()) {
+                reading.file(entry).ifPresent(reading.words::add);
             } else if (entry.path().endsWith(".csv")) {
                 reading.file(entry).ifPresent(file -> reading.tables.put(file.path(), file));
             }
@@ -271,6 +281,19 @@ public final class Reading {
     Optional<World.Entry> entry(Stated<String> path) {
         tablesNamed.add(path.characters());
         return Optional.ofNullable(entries.get(path.characters()));
+    }
+
+    /** A file needed byte for byte counts for signing by its digest. */
+    NamedFile needed(Section section, Stated<String> path) {
+        NamedFile file = NamedFile.read(section, path, this);
+        file.bytes()
+                .ifPresent(bytes -> needed.put(
+                        path.characters(),
+                        Statement.of(
+                                FILE + "/" + Statement.step(path.characters()) + "/sha256",
+                                Digest.sha256(bytes),
+                                path.where().position())));
+        return file;
     }
 
     private void unnamed() {

@@ -567,6 +567,11 @@ public final class Section {
         return path.value().flatMap(given -> LogoFile.read(path, reading));
     }
 
+    /** A file of the folder that is needed byte for byte. */
+    public NamedFile file(String key) {
+        return reading.needed(this, text(key));
+    }
+
     /** Files that bear something out, each held against its digest; or none. */
     public List<Evidence> evidence(String key) {
         return each(listIfStated(key), section -> Evidence.read(section, reading));
@@ -687,7 +692,7 @@ public final class Section {
         return new Missing<>(where, key);
     }
 
-    private void refuse(FindingId id, Span at, String sentence, String help) {
+    void refuse(FindingId id, Span at, String sentence, String help) {
         reading.findings().add(Finding.refuses(id, "", at, sentence, help));
     }
 

@@ -21,6 +21,7 @@ import org.cellfile.render.pdf.Embedded;
 import org.cellfile.render.pdf.Imprint;
 import org.cellfile.render.pdf.MissingGlyphs;
 import org.cellfile.render.pdf.Overflow;
+import org.cellfile.render.pdf.Typefaces;
 import org.cellfile.render.pdf.Typesetting;
 import org.cellfile.source.SourceFile;
 import org.cellfile.source.Span;
@@ -43,15 +44,25 @@ public final class Renderer {
      * @param attachments embedded in the safety file
      */
     public Rendering render(Printable printable, List<Attachment> attachments) {
+        return render(printable, attachments, Typefaces.none());
+    }
+
+    /**
+     * The same where the plant has typefaces of its own.
+     *
+     * @param own for the sheets in their languages
+     */
+    public Rendering render(Printable printable, List<Attachment> attachments, Typefaces own) {
         Dossier dossier = printable.dossier();
-        List<Finding> findings = missingGlyphs(printable);
+        List<Finding> findings = missingGlyphs(printable, own);
         if (!findings.isEmpty()) {
             return new Rendering.Unprintable(findings);
         }
         Markup markup = new Markup(printable);
         SortedMap<String, byte[]> files = new TreeMap<>();
         for (Sheet sheet : dossier.sheets()) {
-            try (Typesetting page = new Typesetting(markup.sheet(sheet))) {
+            try (Typesetting page =
+                    new Typesetting(markup.sheet(sheet, own.families(sheet.languages())), own.of(sheet.languages()))) {
                 Optional<Overflow> overflow = page.overflow();
                 if (overflow.isPresent()) {
                     findings.add(overflow(sheet, overflow.get(), dossier.label()));
@@ -153,7 +164,7 @@ public final class Renderer {
         return count == 1 ? "1 line" : count + " lines";
     }
 
-    private static List<Finding> missingGlyphs(Printable printable) {
+    private static List<Finding> missingGlyphs(Printable printable, Typefaces own) {
         Dossier dossier = printable.dossier();
         Label label = dossier.label();
         List<Finding> findings = new ArrayList<>();
@@ -166,7 +177,7 @@ public final class Renderer {
             report("the chapter `" + chapter.title() + "`", chapter, label, findings);
         }
         for (Sheet sheet : dossier.sheets()) {
-            report("the sheet `" + sheet.file() + "`", sheet, label, findings);
+            report("the sheet `" + sheet.file() + "`", sheet, label, own.of(sheet.languages()), findings);
         }
         for (Form form : dossier.forms()) {
             report("the form `" + form.id() + "`", form, label, findings);
@@ -175,7 +186,11 @@ public final class Renderer {
     }
 
     private static void report(String place, Object texts, Label label, List<Finding> findings) {
-        MissingGlyphs.in(texts)
+        report(place, texts, label, Typefaces.none(), findings);
+    }
+
+    private static void report(String place, Object texts, Label label, Typefaces own, List<Finding> findings) {
+        MissingGlyphs.in(texts, own)
                 .forEach((codePoint, text) -> findings.add(Finding.refuses(
                                 NO_GLYPH,
                                 "",

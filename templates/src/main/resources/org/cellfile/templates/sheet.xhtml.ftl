@@ -9,6 +9,12 @@
 <style>
 <#include "style/frame.css.ftl">
 <#include "style/sheet.css.ftl">
+<#if typefaces?has_content>
+body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family}"</#list>; }
+<#list typefaces as tag, family>
+.said[lang="${tag}"] { font-family: "${family}", "Liberation Sans"; }
+</#list>
+</#if>
 </style>
 </head>
 <body>

@@ -50,8 +50,12 @@ public final class Markup {
         return Templates.fill("file.xhtml.ftl", data);
     }
 
-    /** One posted sheet. */
-    public String sheet(Sheet sheet) {
+    /**
+     * One posted sheet.
+     *
+     * @param typefaces of the plant's own, by language
+     */
+    public String sheet(Sheet sheet, Map<String, String> typefaces) {
         Map<String, Object> data = frame();
         Map<String, String> inItsLanguages = new HashMap<>(words);
         inItsLanguages.putAll(sheet.frame());
@@ -59,6 +63,7 @@ public final class Markup {
         data.put("words", inItsLanguages);
         data.put("title", sheetTitle(sheet));
         data.put("logo", printable.dossier().logo());
+        data.put("typefaces", typefaces);
         data.put("sheet", sheet);
         SheetCode code = SheetCode.of(sheet, printable.dossier().label(), printable.draft());
         data.put("digest", SheetCode.grouped(code.digest()));

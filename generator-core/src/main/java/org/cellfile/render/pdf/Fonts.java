@@ -9,6 +9,7 @@ import java.io.UncheckedIOException;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
@@ -58,9 +59,16 @@ final class Fonts {
     }
 
     /** Makes the faces known to a layout of the document; a face is embedded when it is first used. */
-    static void offer(PdfRendererBuilder builder, PDDocument document) {
+    static void offer(PdfRendererBuilder builder, PDDocument document, Typefaces own) {
         PARSED.forEach((face, parsed) ->
                 builder.useFont(new OnDemand(document, parsed), face.family, face.weight, face.style, true));
+        own.families(List.copyOf(own.byLanguage().keySet())).forEach((tag, family) -> {
+            TrueTypeFont parsed =
+                    Objects.requireNonNull(own.byLanguage().get(tag)).parsed();
+            // one file stands for every weight
+            builder.useFont(new OnDemand(document, parsed), family, 400, FontStyle.NORMAL, true);
+            builder.useFont(new OnDemand(document, parsed), family, 700, FontStyle.NORMAL, true);
+        });
     }
 
     private static final class OnDemand extends PDFontSupplier {

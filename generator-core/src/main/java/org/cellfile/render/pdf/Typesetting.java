@@ -59,6 +59,11 @@ public final class Typesetting implements AutoCloseable {
 
     /** Lays the pages out. */
     public Typesetting(String markup) {
+        this(markup, Typefaces.none());
+    }
+
+    /** The same where the plant has typefaces of its own. */
+    public Typesetting(String markup, Typefaces own) {
         this.markup = markup;
         PdfRendererBuilder builder = new PdfRendererBuilder();
         builder.usePDDocument(document);
@@ -73,7 +78,7 @@ public final class Typesetting implements AutoCloseable {
         builder.usePdfAConformance(PdfAConformance.PDFA_3_A);
         builder.usePdfUaAccessibility(true);
         builder.withW3cDocument(parse(markup), "");
-        Fonts.offer(builder, document);
+        Fonts.offer(builder, document, own);
         renderer = builder.buildPdfRenderer();
         renderer.layout();
     }

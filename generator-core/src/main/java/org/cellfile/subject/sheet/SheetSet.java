@@ -5,13 +5,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Panel;
 import org.cellfile.finding.Finding;
-import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.due.Due;
@@ -21,11 +20,12 @@ import org.cellfile.subject.sheet.Sheets.Printing;
  * Every posted sheet of a cell in every language in which it is printed, and what keeps one from being posted.
  *
  * @param sheets those whose languages are known
+ * @param texts of the cell that stand on them
+ * @param languages in which they are
  */
-public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
+public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language> languages, List<Finding> findings) {
 
-    /** A language in which a sheet is to be printed is not known. */
-    public static final FindingId UNKNOWN_LANGUAGE = new FindingId("language.unknown");
+    private static final String NOT_REVIEWED = "every-sheet.not-reviewed";
 
     private static final String FRAME = "frame.";
 
@@ -33,8 +33,9 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
         Findings findings = new Findings();
         List<Sheet> sheets = new ArrayList<>();
         Translations translations = cell.sheets().translations(findings);
+        Languages known = new Languages(cell.sheets(), printings(cell), findings);
         for (Printing printing : printings(cell)) {
-            List<Language> languages = languages(printing, cell, findings);
+            List<Language> languages = known.of(printing);
             if (languages.size() == printing.languages().size()) {
                 for (SheetSort sort : SheetSorts.telling(cell)) {
                     List<Wording> wordings = languages.stream()
@@ -45,7 +46,18 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
             }
         }
         Posting.look(cell, sheets, findings);
-        return new SheetSet(List.copyOf(sheets), findings.sorted());
+        known.reportNotPrinted(translations.languages());
+        if (known.complete()) {
+            translations.reportUnused(known.printed());
+        }
+        for (PostedText text : translations.posted()) {
+            PlainWords.check(
+                    text,
+                    known.of(text.language()).map(Language::vague).orElseGet(List::of),
+                    cell.sheets().inLanguages().longestSentence().value(),
+                    findings);
+        }
+        return new SheetSet(List.copyOf(sheets), translations.posted(), known.all(), findings.sorted());
     }
 
     /** Where nothing is said, the sheets are printed once, in the language of the description. */
@@ -56,24 +68,6 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                         List.of(new Stated.Written<>(sheets.ownLanguage(), sheets.where(), sheets.ownLanguage())),
                         new Stated.Missing<>(sheets.where(), "paper")))
                 : sheets.printings();
-    }
-
-    private static List<Language> languages(Printing printing, PostedCell cell, Findings findings) {
-        List<Language> languages = new ArrayList<>();
-        for (Stated<String> tag : printing.languages()) {
-            Optional<Language> language =
-                    Language.of(tag.characters(), cell.sheets().files());
-            language.ifPresentOrElse(
-                    languages::add,
-                    () -> findings.add(Finding.refuses(
-                            UNKNOWN_LANGUAGE,
-                            "",
-                            tag.where(),
-                            "`" + tag.characters() + "` is not a language in which sheets can be printed",
-                            "write the tag of a language that is there, as in en, or put its wording into `"
-                                    + Language.FOLDER + tag.characters() + ".properties` beside the description")));
-        }
-        return languages;
     }
 
     private static Sheet sheet(
@@ -97,7 +91,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                                 .map(wording -> wording.text(copy.at()))
                                 .toList())
                         .toList(),
-                List.of(),
+                marks(wordings, cell),
                 IntStream.range(0, told.get(0).size())
                         .mapToObj(part -> panel(
                                 told.stream().map(parts -> parts.get(part)).toList()))
@@ -112,6 +106,20 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
     /** The earliest day on which something it rests on falls due. */
     private static Optional<LocalDate> validUntil(SheetSort sort, PostedCell cell) {
         return cell.dues().stream().filter(sort::restsOn).map(Due::on).min(Comparator.naturalOrder());
+    }
+
+    /** A reader is told whose language nobody of it has looked at. */
+    private static List<List<String>> marks(List<Wording> wordings, PostedCell cell) {
+        String names = wordings.stream()
+                .map(Wording::language)
+                .filter(language -> !Languages.reviewed(language, cell.sheets()))
+                .map(Language::name)
+                .collect(Collectors.joining(", "));
+        return names.isEmpty()
+                ? List.of()
+                : List.of(wordings.stream()
+                        .map(wording -> wording.shared(NOT_REVIEWED, names))
+                        .toList());
     }
 
     /** What stands around the text, each in every language. */

@@ -26,6 +26,7 @@ import org.cellfile.subject.identity.Person;
  * @param translations of the cell's texts
  * @param briefings of people on what the sheets ask
  * @param logo of the plant, at the head of each
+ * @param inLanguages who reviewed the wording, and what else is stated about languages
  * @param files among which the plant's own languages lie
  */
 public record Sheets(
@@ -38,6 +39,7 @@ public record Sheets(
         List<Translations.Translated> translations,
         List<Briefing> briefings,
         Optional<LogoFile> logo,
+        InLanguages inLanguages,
         List<SourceFile> files,
         Span where) {
 
@@ -90,6 +92,7 @@ public record Sheets(
                 Section.each(top.listIfStated("translations"), Translations.Translated::read),
                 Section.each(top.listIfStated("briefings"), Briefing::read),
                 section.logoIfStated("logo"),
+                InLanguages.read(section),
                 files,
                 section.where());
         section.close();

@@ -1,14 +1,20 @@
 package org.cellfile.subject.sheet;
 
+import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
+import org.cellfile.finding.Nearest;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
+import org.cellfile.source.Stated.Written;
 
 /**
  * The cell's own texts in other languages. A translation belongs to the very words it translates: whoever changes the text has
@@ -19,9 +25,14 @@ public final class Translations {
     /** A posted text is not there in a language in which it is posted. */
     public static final FindingId MISSING = new FindingId("translation.missing");
 
+    /** A translation of words that are posted nowhere. */
+    static final FindingId UNUSED = new FindingId("translation.unused");
+
     private final String own;
     private final List<Translated> translated;
     private final Findings findings;
+    private final Map<String, PostedText> posted = new LinkedHashMap<>();
+    private final Set<String> originals = new TreeSet<>();
 
     /**
      * @param own the language in which the description is written
@@ -37,42 +48,106 @@ public final class Translations {
      * One text in other languages.
      *
      * @param text as it stands in the description
-     * @param languages by tag
      */
-    public record Translated(Stated<String> text, Map<String, Stated<String>> languages) {
+    public record Translated(Stated<String> text, List<InLanguage> languages) {
+
+        /** The text in one of them. */
+        record InLanguage(Stated<String> tag, Stated<String> words) {}
 
         static Translated read(Section section) {
             Stated<String> text = section.text("text");
-            Map<String, Stated<String>> languages = new LinkedHashMap<>();
+            List<InLanguage> languages = new ArrayList<>();
             for (String tag : section.keys()) {
                 if (!tag.equals("text")) {
-                    languages.put(tag, section.text(tag));
+                    languages.add(new InLanguage(new Written<>(tag, section.where(tag), tag), section.text(tag)));
                 }
             }
             return new Translated(text, languages);
+        }
+
+        private boolean of(Stated<String> stated) {
+            return text.characters().equals(stated.characters());
         }
     }
 
     /** The text in that language; as it is written where it is not there. */
     String text(Stated<String> stated, Language language) {
-        if (stated.value().isEmpty() || language.tag().equals(own)) {
+        if (stated.value().isEmpty()) {
             return stated.characters();
         }
-        Optional<String> found = translated.stream()
-                .filter(one -> one.text().characters().equals(stated.characters()))
-                .flatMap(one -> Optional.ofNullable(one.languages().get(language.tag())).stream())
-                .map(Stated::characters)
+        originals.add(stated.characters());
+        Stated<String> told = language.tag().equals(own) ? stated : translation(stated, language.tag());
+        posted.putIfAbsent(language.tag() + " " + told.where().position(), new PostedText(told, language.tag()));
+        return told.characters();
+    }
+
+    private Stated<String> translation(Stated<String> stated, String tag) {
+        Optional<Stated<String>> found = translated.stream()
+                .filter(one -> one.of(stated))
+                .flatMap(one -> one.languages().stream())
+                .filter(one -> one.tag().characters().equals(tag))
+                .map(Translated.InLanguage::words)
+                .filter(words -> words.value().isPresent())
                 .findFirst();
         if (found.isEmpty()) {
             findings.add(Finding.refuses(
                     MISSING,
                     "",
                     stated.where(),
-                    "this text is posted in `" + language.tag() + "`, and nobody put it into that language: `"
+                    "this text is posted in `" + tag + "`, and nobody put it into that language: `"
                             + stated.characters() + "`",
-                    "give it under `translations` in the very words that stand here, with `" + language.tag()
+                    "give it under `translations` in the very words that stand here, with `" + tag
                             + ":` below it, in the words of somebody whose language it is"));
         }
-        return found.orElse(stated.characters());
+        return found.orElse(stated);
+    }
+
+    /** Every text that was posted, with its language. */
+    List<PostedText> posted() {
+        return List.copyOf(posted.values());
+    }
+
+    /** Reports translations that stand on no sheet; to be called when every sheet was told. */
+    void reportUnused(Set<String> printed) {
+        Map<String, Stated<String>> before = new HashMap<>();
+        for (Translated one : translated) {
+            for (Translated.InLanguage in : one.languages()) {
+                String tag = in.tag().characters();
+                Stated<String> first = before.putIfAbsent(tag + " " + one.text().characters(), in.tag());
+                if (first != null) {
+                    unused(
+                            in,
+                            "these words are translated at " + first.where().position() + " already",
+                            "keep one of the two");
+                } else if (tag.equals(own)) {
+                    unused(
+                            in,
+                            "the description itself is written in `" + tag + "`, and its words are not replaced",
+                            "write the text itself as it is to be posted, and translate that");
+                } else if (printed.contains(tag)
+                        && !originals.contains(one.text().characters())) {
+                    unused(
+                            in,
+                            "no text that is posted reads `" + one.text().characters() + "`",
+                            Nearest.to(one.text().characters(), originals)
+                                    .map(near -> "`" + near
+                                            + "` is nearest: see whether its words were changed since and have"
+                                            + " them translated anew")
+                                    .orElse("delete it, or write above it the very words that are posted"));
+                }
+            }
+        }
+    }
+
+    private void unused(Translated.InLanguage in, String sentence, String help) {
+        findings.add(Finding.warns(UNUSED, "", in.tag().where(), sentence, help));
+    }
+
+    /** Every language into which something is translated, where each is named. */
+    List<Stated<String>> languages() {
+        return translated.stream()
+                .flatMap(one -> one.languages().stream())
+                .map(Translated.InLanguage::tag)
+                .toList();
     }
 }
