@@ -29,4 +29,9 @@ public record Part(String id, Kind kind, String title, boolean numbered, List<Li
         longer.add(new Line(id, text));
         return new Part(this.id, kind, title, numbered, List.copyOf(longer));
     }
+
+    /** A line of which there may be several: the first has the id. */
+    Part oneOf(String id, String text) {
+        return line(lines.stream().anyMatch(one -> one.id().equals(id)) ? "" : id, text);
+    }
 }

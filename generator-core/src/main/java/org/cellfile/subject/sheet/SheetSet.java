@@ -35,7 +35,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
         for (Printing printing : printings(cell)) {
             List<Language> languages = languages(printing, cell, findings);
             if (languages.size() == printing.languages().size()) {
-                for (SheetSort sort : SheetSorts.all()) {
+                for (SheetSort sort : SheetSorts.of(cell)) {
                     List<Wording> wordings = languages.stream()
                             .map(language -> new Wording(sort.id(), language, translations))
                             .toList();

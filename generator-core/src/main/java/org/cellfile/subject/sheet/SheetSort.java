@@ -1,12 +1,23 @@
 package org.cellfile.subject.sheet;
 
 import java.util.List;
+import org.cellfile.subject.mode.Mode;
 
 /** One sort of posted sheet. Each is a file of its own, found by itself. */
 public interface SheetSort {
 
     /** As written under {@code sheet}; also the beginning of the keys of its wording and of its file's name. */
     String id();
+
+    /** The sort of mode the cell is in while somebody does what the sheet says; nothing on it may go beyond that mode. */
+    default String mode() {
+        return Mode.AUTOMATIC;
+    }
+
+    /** False where the cell has nothing the sheet could tell of, and there is no such sheet. */
+    default boolean isOf(PostedCell cell) {
+        return true;
+    }
 
     /**
      * Its parts in reading order, told in one language. In every language there are the same parts with the same lines.

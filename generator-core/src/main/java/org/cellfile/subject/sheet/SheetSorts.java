@@ -19,6 +19,11 @@ public final class SheetSorts {
         return KNOWN;
     }
 
+    /** Those of which the cell has something to tell. */
+    static List<SheetSort> of(PostedCell cell) {
+        return KNOWN.stream().filter(sort -> sort.isOf(cell)).toList();
+    }
+
     public static List<String> ids() {
         return KNOWN.stream().map(SheetSort::id).toList();
     }
