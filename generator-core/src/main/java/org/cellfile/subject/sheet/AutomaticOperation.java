@@ -2,23 +2,23 @@ package org.cellfile.subject.sheet;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.dossier.Sign;
 import org.cellfile.dossier.Text;
 import org.cellfile.subject.hazard.Hazard.Residual;
-import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.subject.mode.Mode;
 
 /** Starting and running in automatic mode: for the operator, who stays outside. */
 @AutoService(SheetSort.class)
 public final class AutomaticOperation implements SheetSort {
 
-    /** More doors than these are counted, not named: the line has to be read at a glance. */
-    private static final int MOST_NAMED = 3;
+    static final String ID = "automatic-operation";
 
     @Override
     public String id() {
-        return "automatic-operation";
+        return ID;
     }
 
     @Override
@@ -26,7 +26,7 @@ public final class AutomaticOperation implements SheetSort {
         return List.of(
                 hazards(cell, wording),
                 start(cell, wording),
-                running(wording),
+                running(cell, wording),
                 EverySheet.never(cell, wording),
                 EverySheet.emergency(cell, wording));
     }
@@ -48,20 +48,18 @@ public final class AutomaticOperation implements SheetSort {
     }
 
     private static Part start(PostedCell cell, Wording wording) {
-        Part part = wording.tell(wording.part("start", Kind.ACTION, true), "nobody");
-        List<String> doors = cell.safeguards().stream()
-                .filter(guarding -> guarding.safeguard().kind().closedByHand())
-                .map(Guarding::tag)
-                .toList();
-        if (doors.size() > MOST_NAMED) {
-            part = wording.tell(part, "all-closed", String.valueOf(doors.size()));
-        } else if (!doors.isEmpty()) {
-            part = wording.tell(part, "closed", String.join(", ", doors));
-        }
-        return wording.tell(part, "check");
+        Part part = Steps.nobody(wording.part("start", Kind.ACTION, true), wording);
+        part = wording.tell(Steps.closed(part, cell, wording), "check");
+        part = Steps.reset(Steps.stopsReleased(part, cell, wording), cell, wording);
+        Optional<Mode> automatic = cell.mode(Mode.AUTOMATIC);
+        return automatic.isPresent() ? Steps.selected(part, automatic.get(), cell, wording) : part;
     }
 
-    private static Part running(Wording wording) {
-        return wording.tell(wording.tell(wording.part("running", Kind.INFORMATION, false), "outside"), "stop");
+    private static Part running(PostedCell cell, Wording wording) {
+        Part part = wording.part("running", Kind.INFORMATION, false);
+        if (cell.mode(Mode.AUTOMATIC).filter(mode -> mode.inside() > 0).isEmpty()) {
+            part = wording.tell(part, "outside");
+        }
+        return wording.tell(part, "stop");
     }
 }

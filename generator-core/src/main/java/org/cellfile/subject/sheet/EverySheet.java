@@ -3,6 +3,8 @@ package org.cellfile.subject.sheet;
 import java.util.List;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.subject.identity.CellFacts;
+import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.subject.safeguard.Safeguard;
 
 /** Parts that stand on every sheet, in the same words. */
 final class EverySheet {
@@ -11,8 +13,10 @@ final class EverySheet {
 
     /** Which safeguards must never be defeated, and how one that was is reported. */
     static Part never(PostedCell cell, Wording wording) {
+        List<Safeguard> all =
+                cell.safeguards().stream().map(Guarding::safeguard).toList();
         return new Part("never", Kind.PROHIBITION, wording.shared("every-sheet.never"), false, List.of())
-                .line("defeat", wording.shared("every-sheet.never.defeat"))
+                .line("defeat", wording.shared("step.never", Steps.listed(all, wording)))
                 .line("report", wording.shared("every-sheet.never.report", cell.responsible()));
     }
 

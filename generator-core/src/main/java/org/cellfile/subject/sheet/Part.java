@@ -51,4 +51,9 @@ public record Part(String id, Sign sign, String title, boolean numbered, List<Li
     Part titled(String another) {
         return new Part(id, sign, another, numbered, lines);
     }
+
+    /** A line of which there may be several: the first has the id. */
+    Part oneOf(String id, String text) {
+        return line(lines.stream().anyMatch(one -> one.id().equals(id)) ? "" : id, text);
+    }
 }

@@ -2,12 +2,18 @@ package org.cellfile.subject.sheet;
 
 import java.util.List;
 import org.cellfile.subject.due.Due;
+import org.cellfile.subject.mode.Mode;
 
 /** One sort of posted sheet. Each is a file of its own, found by itself. */
 public interface SheetSort {
 
     /** As written under {@code sheet}; also the beginning of the keys of its wording and of its file's name. */
     String id();
+
+    /** The sort of mode the cell is in while somebody does what the sheet says; nothing on it may go beyond that mode. */
+    default String mode() {
+        return Mode.AUTOMATIC;
+    }
 
     /** False when it has nothing to tell of this cell; it is not printed then. */
     default boolean tells(PostedCell cell) {

@@ -1,0 +1,73 @@
+package org.cellfile.subject.sheet;
+
+import com.google.auto.service.AutoService;
+import java.util.List;
+import org.cellfile.dossier.Sheet.Kind;
+import org.cellfile.subject.complement.ComplementaryDevice;
+import org.cellfile.subject.complement.EmergencyStop;
+import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.subject.safeguard.Safeguard;
+
+/** After a stop: find out why, clear the cause, restart from outside. The order of the steps: common practice. */
+@AutoService(SheetSort.class)
+public final class AfterStop implements SheetSort {
+
+    @Override
+    public String id() {
+        return "after-stop";
+    }
+
+    @Override
+    public List<Part> parts(PostedCell cell, Wording wording) {
+        return List.of(
+                find(cell, wording),
+                clear(cell, wording),
+                restart(cell, wording),
+                EverySheet.never(cell, wording),
+                EverySheet.emergency(cell, wording));
+    }
+
+    private static Part find(PostedCell cell, Wording wording) {
+        Part part = wording.tell(wording.part("find", Kind.ACTION, true), "outside");
+        part = wording.tell(part, "person", wording.shared("every-sheet.emergency"));
+        List<String> stops = cell.devices(EmergencyStop.class)
+                .map(ComplementaryDevice::tag)
+                .map(tag -> tag.characters())
+                .toList();
+        if (!stops.isEmpty()) {
+            part = wording.tell(part, "stops", Steps.named(stops));
+        }
+        List<String> doors = Steps.doors(cell);
+        if (!doors.isEmpty()) {
+            part = wording.tell(part, "doors", Steps.named(doors));
+        }
+        List<Safeguard> others = cell.safeguards().stream()
+                .map(Guarding::safeguard)
+                .filter(safeguard ->
+                        safeguard.kind().stopsTheHazard() && !safeguard.kind().closedByHand())
+                .toList();
+        if (!others.isEmpty()) {
+            part = wording.tell(part, "others", Steps.listed(others, wording));
+        }
+        return wording.tell(wording.tell(part, "message"), "unknown", cell.responsible());
+    }
+
+    private static Part clear(PostedCell cell, Wording wording) {
+        Part part = wording.part("clear", Kind.ACTION, true);
+        if (cell.mode(Mode.MANUAL_REDUCED_SPEED).isPresent()) {
+            part = wording.tell(part, "enter", wording.shared(ManualReducedSpeed.ID + ".title"));
+        }
+        part = wording.tell(part, "remove");
+        if (cell.devices(EmergencyStop.class).findAny().isPresent()) {
+            part = wording.tell(part, "release");
+        }
+        return part;
+    }
+
+    private static Part restart(PostedCell cell, Wording wording) {
+        Part part = Steps.out(wording.part("restart", Kind.ACTION, true), wording);
+        part = Steps.reset(Steps.closed(part, cell, wording), cell, wording);
+        return part.line("start", wording.shared("step.start", wording.shared(AutomaticOperation.ID + ".title")));
+    }
+}

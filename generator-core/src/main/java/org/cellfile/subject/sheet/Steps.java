@@ -1,0 +1,130 @@
+package org.cellfile.subject.sheet;
+
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.complement.ComplementaryDevice;
+import org.cellfile.subject.complement.EmergencyStop;
+import org.cellfile.subject.complement.ModeSelector;
+import org.cellfile.subject.complement.Reset;
+import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.subject.safeguard.Safeguard;
+
+/** Steps that stand on several sheets, in the same words wherever they stand. What the cell does not have has no step. */
+final class Steps {
+
+    /** More than these are counted, not named: a line has to be read at a glance. */
+    private static final int MOST_NAMED = 3;
+
+    private static final String START = "automatic-operation.start.";
+
+    private Steps() {}
+
+    /** Look in from outside: nobody is there. */
+    static Part nobody(Part part, Wording wording) {
+        return part.line("nobody", wording.shared(START + "nobody"));
+    }
+
+    /** Everybody comes out and is counted. */
+    static Part out(Part part, Wording wording) {
+        return part.line("out", wording.shared("step.out"));
+    }
+
+    /** Every door is closed. */
+    static Part closed(Part part, PostedCell cell, Wording wording) {
+        List<String> doors = doors(cell);
+        if (doors.isEmpty()) {
+            return part;
+        }
+        return few(doors)
+                ? part.line("closed", wording.shared(START + "closed", String.join(", ", doors)))
+                : part.line("all-closed", wording.shared(START + "all-closed", String.valueOf(doors.size())));
+    }
+
+    /** Every emergency stop is released. */
+    static Part stopsReleased(Part part, PostedCell cell, Wording wording) {
+        long stops = cell.devices(EmergencyStop.class).count();
+        if (stops == 0) {
+            return part;
+        }
+        return part.line(
+                "stops",
+                stops == 1 ? wording.shared("step.stop") : wording.shared("step.stops", String.valueOf(stops)));
+    }
+
+    /** That mode is selected, and nobody else can select another. */
+    static Part selected(Part part, Mode mode, PostedCell cell, Wording wording) {
+        Part longer = part;
+        for (ComplementaryDevice device : selectors(mode, cell).toList()) {
+            ModeSelector selector = (ModeSelector) device.sort();
+            longer = longer.oneOf(
+                    "selector",
+                    wording.shared(
+                            "step.selector." + selector.lockedBy().characters(),
+                            wording.text(device.position()),
+                            wording.text(mode.name())));
+        }
+        return longer;
+    }
+
+    /** Those with which that mode can be selected. */
+    static Stream<ComplementaryDevice> selectors(Mode mode, PostedCell cell) {
+        return cell.devices(ModeSelector.class)
+                .filter(device -> ((ModeSelector) device.sort())
+                        .modes().stream()
+                                .anyMatch(one ->
+                                        one.characters().equals(mode.tag().characters())))
+                .filter(device ->
+                        ((ModeSelector) device.sort()).lockedBy().value().isPresent());
+    }
+
+    /** Each reset, from outside, where it is. */
+    static Part reset(Part part, PostedCell cell, Wording wording) {
+        Part longer = part;
+        for (ComplementaryDevice device : cell.devices(Reset.class).toList()) {
+            longer = longer.oneOf(
+                    "reset",
+                    wording.shared("step.reset", wording.text(device.name()), wording.text(device.position())));
+        }
+        return longer;
+    }
+
+    /** Tags of what people open and have to close again. */
+    static List<String> doors(PostedCell cell) {
+        return cell.safeguards().stream()
+                .filter(guarding -> guarding.safeguard().kind().closedByHand())
+                .map(Guarding::tag)
+                .toList();
+    }
+
+    /** Few safeguards by their tags, many counted by their kinds. */
+    static String listed(Collection<Safeguard> safeguards, Wording wording) {
+        if (few(safeguards)) {
+            return safeguards.stream()
+                    .map(Safeguard::tag)
+                    .map(Stated::characters)
+                    .collect(Collectors.joining(", "));
+        }
+        Map<String, Long> kinds = safeguards.stream()
+                .collect(Collectors.groupingBy(
+                        safeguard -> safeguard.kind().id(), LinkedHashMap::new, Collectors.counting()));
+        return kinds.entrySet().stream()
+                .map(kind -> wording.shared("kind." + kind.getKey()) + " (" + kind.getValue() + ")")
+                .collect(Collectors.joining(", "));
+    }
+
+    /** True when they are named, and not counted. */
+    static boolean few(Collection<?> things) {
+        return things.size() <= MOST_NAMED;
+    }
+
+    /** Few tags by name, of many the count. */
+    static String named(List<String> tags) {
+        return few(tags) ? String.join(", ", tags) : String.valueOf(tags.size());
+    }
+}
