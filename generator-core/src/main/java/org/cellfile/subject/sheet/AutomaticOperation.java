@@ -62,6 +62,7 @@ public final class AutomaticOperation implements SheetSort {
     }
 
     private static Part running(Wording wording) {
-        return wording.tell(wording.tell(wording.part("running", Kind.INFORMATION, false), "outside"), "stop");
+        return wording.tell(
+                wording.tell(wording.part("running", Kind.PROHIBITION, false).with(Sign.NO_ENTRY), "outside"), "stop");
     }
 }
