@@ -432,7 +432,12 @@ public record Cell(
 
     /** The pages posted at it. */
     public SheetSet posted() {
-        return SheetSet.of(new PostedCell(
+        return SheetSet.of(toPost());
+    }
+
+    /** What pages and signs posted at it may tell of. */
+    public PostedCell toPost() {
+        return new PostedCell(
                 identity,
                 zones,
                 risks,
@@ -443,7 +448,7 @@ public record Cell(
                 dues(),
                 energies,
                 rescue,
-                sheets));
+                sheets);
     }
 
     /** The thing to which a derived value belongs. */

@@ -36,6 +36,8 @@ import org.cellfile.subject.complement.Complement;
 import org.cellfile.subject.complement.ComplementChapter;
 import org.cellfile.subject.due.DueChapter;
 import org.cellfile.subject.form.BriefingRecord;
+import org.cellfile.subject.energy.EnergyChapter;
+import org.cellfile.subject.energy.RescueChapter;
 import org.cellfile.subject.form.ShiftCheck;
 import org.cellfile.subject.form.StopTimeMeasurement;
 import org.cellfile.subject.form.YearlyInspection;
@@ -58,6 +60,7 @@ import org.cellfile.subject.safeguard.OtherEditionsChapter;
 import org.cellfile.subject.safeguard.SafeguardChapters;
 import org.cellfile.subject.sheet.Briefing;
 import org.cellfile.subject.sheet.SheetChapter;
+import org.cellfile.subject.sheet.SignsChapter;
 import org.cellfile.subject.signoff.SignOffStatus;
 import org.cellfile.subject.signoff.SigningChapter;
 import org.cellfile.subject.signoff.SigningWords;
@@ -197,6 +200,9 @@ public final class Composition {
                 cell.operations(),
                 cell.safeguards().stream().map(Guarding::safeguard).toList(),
                 cell.complementary().stream().map(Complement::device).toList()));
+        chapters.add(EnergyChapter.chapter(cell.energies(), identity));
+        chapters.add(RescueChapter.chapter(cell.rescue(), identity.facts()));
+        chapters.add(SignsChapter.chapter(cell.toPost()));
         chapters.add(VerificationChapter.chapter(cell.verification()));
         chapters.add(StoppingChapter.chapter(cell.trends(), identity));
         chapters.add(RegisterChapters.configurations(cell.registers(), identity));

@@ -14,8 +14,6 @@ public enum Sign {
     AUTOMATIC_START(Kind.HAZARD),
     /** something that crushes a hand */
     CRUSHING(Kind.HAZARD),
-    /** something heavy that comes down */
-    FALLING(Kind.HAZARD),
     /** do not reach in */
     PROHIBITION(Kind.PROHIBITION),
     /** nobody goes in */
@@ -24,8 +22,6 @@ public enum Sign {
     ACTION(Kind.ACTION),
     /** isolate and lock */
     LOCK_OUT(Kind.ACTION),
-    /** let out what is stored */
-    RELEASE(Kind.ACTION),
     /** look, try or measure whether nothing is left */
     VERIFY(Kind.ACTION),
     /** plain information */

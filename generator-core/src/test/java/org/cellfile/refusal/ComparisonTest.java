@@ -73,6 +73,7 @@ class ComparisonTest {
         row("safeguard", "-", "yes", "yes", "that device", "yes", "-", "rod diameter");
         row("edition", "statistic/number of runs", "yes", "compare", "-", "-", "review", "-");
         row("place", "yes", "yes", "yes", "all", "-", "yes", "language");
+        row("isolation", "-", "-", "-", "-", "-", "review", "yes");
     }
 
     @TempDir

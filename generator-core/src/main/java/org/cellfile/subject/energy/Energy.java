@@ -75,7 +75,8 @@ public record Energy(
         return stores() && release.value().isPresent() ? Optional.of(release) : Optional.empty();
     }
 
-    boolean is(String which) {
+    /** True when it is of that kind. */
+    public boolean is(String which) {
         return kind.value().filter(which::equals).isPresent();
     }
 }

@@ -56,7 +56,7 @@ public final class AutomaticOperation implements SheetSort {
     }
 
     private static Part running(PostedCell cell, Wording wording) {
-        Part part = wording.part("running", Kind.INFORMATION, false);
+        Part part = wording.part("running", Kind.PROHIBITION, false).with(Sign.NO_ENTRY);
         if (cell.mode(Mode.AUTOMATIC).filter(mode -> mode.inside() > 0).isEmpty()) {
             part = wording.tell(part, "outside");
         }

@@ -10,7 +10,7 @@ import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.EmergencyStop;
 import org.cellfile.subject.energy.Rescue;
 
-/** Somebody is hurt or trapped: stop, call, free, and nothing else. For everybody at the cell. */
+/** Somebody is hurt or trapped: stop, call, free. For everybody at the cell. */
 @AutoService(SheetSort.class)
 public final class Emergency implements SheetSort {
 
@@ -31,7 +31,6 @@ public final class Emergency implements SheetSort {
                 stop(cell, wording),
                 call(rescue, cell, wording),
                 free(rescue, wording),
-                afterwards(cell, wording),
                 EverySheet.never(cell, wording));
     }
 
@@ -45,7 +44,7 @@ public final class Emergency implements SheetSort {
         if (!places.isEmpty()) {
             part = wording.tell(part, "places", places);
         }
-        return wording.tell(part, "leave");
+        return wording.tell(part, "leave", cell.responsible());
     }
 
     private static Part call(Rescue rescue, PostedCell cell, Wording wording) {
@@ -74,10 +73,5 @@ public final class Emergency implements SheetSort {
             }
         }
         return part;
-    }
-
-    private static Part afterwards(PostedCell cell, Wording wording) {
-        Part part = wording.part("afterwards", Kind.PROHIBITION, false).with(Sign.NO_ENTRY);
-        return wording.tell(part, "restart", cell.responsible());
     }
 }

@@ -2,6 +2,7 @@ package org.cellfile.subject.sheet;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.dossier.Sign;
@@ -11,9 +12,9 @@ import org.cellfile.subject.energy.Energies;
 import org.cellfile.subject.energy.Energy;
 
 /**
- * Isolating every energy before somebody works in the cell, for those who may. The order of its parts is the sequence of 29 CFR
- * 1910.147(d) and (e): prepare and shut down, isolate and lock, release what is stored, verify, give back (published: the text of the
- * regulation in a reprint).
+ * Isolating every energy before somebody works in the cell, for those who may. The order is the sequence of 29 CFR 1910.147(d) and
+ * (e): prepare and shut down, isolate and lock, release what is stored, verify, give back (published: the text of the regulation in a
+ * reprint). No part tells of the emergency stop, which does nothing at a cell without energy; that is on the sheet for emergencies.
  */
 @AutoService(SheetSort.class)
 public final class EnergyIsolation implements SheetSort {
@@ -31,62 +32,40 @@ public final class EnergyIsolation implements SheetSort {
     @Override
     public List<Part> parts(PostedCell cell, Wording wording) {
         Energies energies = cell.energies().orElseThrow();
-        Stream<Part> release = energies.sources().stream().anyMatch(Energy::stores)
-                ? Stream.of(release(energies, wording))
-                : Stream.empty();
-        return Stream.of(
-                        Stream.of(prepare(energies, cell, wording), isolate(energies, cell, wording)),
-                        release,
-                        Stream.of(
-                                verify(energies, wording),
-                                restore(wording),
-                                EverySheet.never(cell, wording),
-                                EverySheet.emergency(cell, wording)))
-                .flatMap(parts -> parts)
-                .toList();
+        return List.of(
+                isolate(energies, cell, wording),
+                verify(energies, wording),
+                restore(wording),
+                EverySheet.never(cell, wording));
     }
 
-    private static Part prepare(Energies energies, PostedCell cell, Wording wording) {
-        Part part = wording.part("prepare", Kind.ACTION, true);
+    private static Part isolate(Energies energies, PostedCell cell, Wording wording) {
+        Part part = wording.part("isolate", Kind.ACTION, true).with(Sign.LOCK_OUT);
         part = wording.tell(part, "only", cell.names(energies.may()));
         part = wording.tell(part, "tell");
         for (Stated<String> step : energies.shutDown()) {
             part = part.line(Text.sentence(wording.text(step)));
         }
-        return part;
-    }
-
-    private static Part isolate(Energies energies, PostedCell cell, Wording wording) {
-        Part part = wording.part("isolate", Kind.ACTION, true).with(Sign.LOCK_OUT);
         for (Energy energy : energies.sources()) {
-            String only = energy.only().isEmpty() ? "" : " " + wording.say("isolate.only", cell.names(energy.only()));
-            part = part.line(
-                    energy.tag().characters(),
-                    wording.say(
-                                    "isolate.energy",
-                                    Text.capital(wording.text(energy.name())),
-                                    wording.text(energy.amount()),
-                                    wording.text(energy.at()),
-                                    Text.sentence(wording.text(energy.isolate())),
-                                    Text.sentence(wording.text(energy.lock())))
-                            + only);
+            part = part.line(energy.tag().characters(), isolated(energy, cell, wording));
         }
         return part;
     }
 
-    private static Part release(Energies energies, Wording wording) {
-        Part part = wording.part("release", Kind.ACTION, true).with(Sign.RELEASE);
-        for (Energy energy : energies.sources()) {
-            if (energy.stores()) {
-                part = part.line(
-                        energy.tag().characters(),
-                        wording.say(
-                                "release.energy",
-                                Text.capital(wording.text(energy.stored())),
-                                Text.sentence(wording.text(energy.release()))));
-            }
+    /** How one energy is isolated, locked and released. */
+    private static String isolated(Energy energy, PostedCell cell, Wording wording) {
+        StringBuilder told = new StringBuilder(wording.say(
+                "isolate.energy",
+                Text.capital(wording.text(energy.name())),
+                wording.text(energy.amount()),
+                wording.text(energy.at())));
+        Stream.of(Optional.of(energy.isolate()), Optional.of(energy.lock()), energy.released())
+                .flatMap(Optional::stream)
+                .forEach(step -> told.append(' ').append(Text.sentence(wording.text(step))));
+        if (!energy.only().isEmpty()) {
+            told.append(' ').append(wording.say("isolate.only-some", cell.names(energy.only())));
         }
-        return part;
+        return told.toString();
     }
 
     private static Part verify(Energies energies, Wording wording) {

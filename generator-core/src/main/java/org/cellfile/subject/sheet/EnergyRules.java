@@ -34,34 +34,26 @@ public final class EnergyRules implements SheetSort {
     public List<Part> parts(PostedCell cell, Wording wording) {
         Energies energies = cell.energies().orElseThrow();
         Procedure procedure = energies.procedure().orElseThrow();
-        return Stream.concat(
-                        Stream.of(
-                                items(
-                                        "use",
-                                        Sign.INFORMATION,
-                                        wording,
-                                        procedure,
-                                        Item.INTENDED_USE,
-                                        Item.SCOPE,
-                                        Item.PURPOSE),
-                                items("who", Sign.INFORMATION, wording, procedure, Item.AUTHORIZATION)
-                                        .line("names", wording.say("who.names", cell.names(energies.may()))),
-                                items("rules", Sign.ACTION, wording, procedure, Item.RULES),
-                                items(
-                                        "locks",
-                                        Sign.LOCK_OUT,
-                                        wording,
-                                        procedure,
-                                        Item.PLACE,
-                                        Item.REMOVE,
-                                        Item.TRANSFER,
-                                        Item.RESPONSIBLE),
-                                inspection(
-                                        energies,
-                                        cell,
-                                        wording,
-                                        items("enforcement", Sign.INFORMATION, wording, procedure, Item.ENFORCEMENT))),
-                        Stream.of(EverySheet.never(cell, wording), EverySheet.emergency(cell, wording)))
+        return Stream.of(
+                        items("use", Sign.INFORMATION, wording, procedure, Item.INTENDED_USE, Item.SCOPE, Item.PURPOSE),
+                        items("who", Sign.INFORMATION, wording, procedure, Item.AUTHORIZATION)
+                                .line("names", wording.say("who.names", cell.names(energies.may()))),
+                        items("rules", Sign.ACTION, wording, procedure, Item.RULES),
+                        items(
+                                "locks",
+                                Sign.LOCK_OUT,
+                                wording,
+                                procedure,
+                                Item.PLACE,
+                                Item.REMOVE,
+                                Item.TRANSFER,
+                                Item.RESPONSIBLE),
+                        inspection(
+                                energies,
+                                cell,
+                                wording,
+                                items("enforcement", Sign.INFORMATION, wording, procedure, Item.ENFORCEMENT)),
+                        EverySheet.never(cell, wording))
                 .filter(part -> !part.lines().isEmpty())
                 .toList();
     }
