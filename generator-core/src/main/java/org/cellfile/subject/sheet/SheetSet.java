@@ -43,6 +43,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
                 }
             }
         }
+        Untold.report(cell, findings);
         return new SheetSet(List.copyOf(sheets), findings.sorted());
     }
 
@@ -77,7 +78,7 @@ public record SheetSet(List<Sheet> sheets, List<Finding> findings) {
     private static Sheet sheet(
             SheetSort sort, PostedCell cell, List<Wording> wordings, Printing printing, Findings findings) {
         List<List<Part>> told = wordings.stream()
-                .map(wording -> OwnSteps.in(sort.parts(cell, wording), sort.id(), cell, wording, findings))
+                .map(wording -> OwnSteps.in(sort, cell, wording, findings))
                 .toList();
         List<String> tags =
                 wordings.stream().map(wording -> wording.language().tag()).toList();

@@ -54,14 +54,13 @@ public final class Translations {
     }
 
     /** The text in that language; as it is written where it is not there. */
-    String text(Stated<String> stated, Language language) {
+    Stated<String> stated(Stated<String> stated, Language language) {
         if (stated.value().isEmpty() || language.tag().equals(own)) {
-            return stated.characters();
+            return stated;
         }
-        Optional<String> found = translated.stream()
+        Optional<Stated<String>> found = translated.stream()
                 .filter(one -> one.text().characters().equals(stated.characters()))
                 .flatMap(one -> Optional.ofNullable(one.languages().get(language.tag())).stream())
-                .map(Stated::characters)
                 .findFirst();
         if (found.isEmpty()) {
             findings.add(Finding.refuses(
@@ -73,6 +72,6 @@ public final class Translations {
                     "give it under `translations` in the very words that stand here, with `" + language.tag()
                             + ":` below it, in the words of somebody whose language it is"));
         }
-        return found.orElse(stated.characters());
+        return found.orElse(stated);
     }
 }
