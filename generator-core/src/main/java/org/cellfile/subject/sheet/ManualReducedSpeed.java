@@ -113,14 +113,12 @@ public final class ManualReducedSpeed implements SheetSort {
             part = part.oneOf("pendant", wording.say("change.pendant", wording.text(pendant.position())));
         }
         part = wording.tell(Steps.stopsReleased(part, cell, wording), "faults");
+        String held = mode.holdToRun().characters().equals("yes") ? "change.enabling-and-hold." : "change.enabling.";
         for (ComplementaryDevice device : enabling(mode, cell)) {
             EnablingDevice sort = (EnablingDevice) device.sort();
             boolean three =
                     sort.positions().value().filter(Quantity.count(3)::equals).isPresent();
-            part = part.oneOf("enabling", wording.say("change.enabling." + (three ? "3" : "2")));
-        }
-        if (mode.holdToRun().characters().equals("yes")) {
-            part = wording.tell(part, "hold");
+            part = part.oneOf("enabling", wording.say(held + (three ? "3" : "2")));
         }
         if (!enabling(mode, cell).isEmpty()) {
             part = wording.tell(part, "near");
@@ -133,7 +131,7 @@ public final class ManualReducedSpeed implements SheetSort {
         part = Steps.closed(part, cell, wording);
         part = Steps.reset(part, cell, wording);
         if (cell.mode(Mode.AUTOMATIC).isPresent()) {
-            part = Steps.selected(part, cell.mode(Mode.AUTOMATIC).get(), cell, wording);
+            part = Steps.selectedAgain(part, cell.mode(Mode.AUTOMATIC).get(), cell, wording);
         }
         return part.line("start", wording.shared("step.start", wording.shared(AutomaticOperation.ID + ".title")));
     }

@@ -22,19 +22,22 @@ final class OwnSteps {
 
     private OwnSteps() {}
 
-    static List<Part> in(List<Part> parts, String sheet, PostedCell cell, Wording wording, Findings findings) {
+    static List<Part> in(SheetSort sort, PostedCell cell, Wording wording, Findings findings) {
+        String sheet = sort.id();
+        List<Part> parts = SignalWords.in(sort.parts(cell, wording), cell, wording);
         List<Part> longer = new ArrayList<>(parts);
         for (OwnStep step : cell.sheets().steps()) {
             if (step.sheet().characters().equals(sheet)
                     && step.part().value().isPresent()
                     && step.words().value().isPresent()) {
-                place(step, longer, wording, findings);
+                place(step, sort, longer, cell, wording, findings);
             }
         }
         return longer;
     }
 
-    private static void place(OwnStep step, List<Part> parts, Wording wording, Findings findings) {
+    private static void place(
+            OwnStep step, SheetSort sort, List<Part> parts, PostedCell cell, Wording wording, Findings findings) {
         List<String> ids = parts.stream().map(Part::id).toList();
         int part = ids.indexOf(step.part().characters());
         if (part < 0) {
@@ -68,7 +71,11 @@ final class OwnSteps {
                 return;
             }
         }
-        lines.add(at, new Line("", wording.text(step.words())));
-        parts.set(part, parts.get(part).with(lines));
+        Part was = parts.get(part);
+        String told = NamedDevices.told(step.words(), cell, wording, findings);
+        new Contradictions(sort, cell, findings)
+                .hold(wording.stated(step.words()), was, List.copyOf(lines.subList(at, lines.size())), wording);
+        lines.add(at, new Line("", told));
+        parts.set(part, was.with(lines));
     }
 }

@@ -47,6 +47,7 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
             }
         }
         Posting.look(cell, sheets, findings);
+        Untold.report(cell, findings);
         known.reportNotPrinted(translations.languages());
         if (known.complete()) {
             translations.reportUnused(known.printed());
@@ -74,8 +75,7 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
     private static Sheet sheet(
             SheetSort sort, PostedCell cell, List<Wording> wordings, Printing printing, Findings findings) {
         List<List<Part>> told = wordings.stream()
-                .map(wording -> OwnSteps.in(
-                        SignalWords.in(sort.parts(cell, wording), cell, wording), sort.id(), cell, wording, findings))
+                .map(wording -> OwnSteps.in(sort, cell, wording, findings))
                 .toList();
         List<String> tags =
                 wordings.stream().map(wording -> wording.language().tag()).toList();

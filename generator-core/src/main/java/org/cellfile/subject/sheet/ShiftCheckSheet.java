@@ -39,43 +39,44 @@ public final class ShiftCheckSheet implements SheetSort {
     private static Part checks(PostedCell cell, Wording wording) {
         Part part = wording.tell(wording.part("checks", Kind.ACTION, true), "when");
         part = wording.tell(Steps.nobody(part, wording), LOOK);
-        for (Map.Entry<Check, List<String>> alike : alike(cell).entrySet()) {
-            part = part.line(
-                    alike.getKey().key(),
-                    wording.say(
-                            "checks." + alike.getKey().key(),
-                            String.join(", ", alike.getValue()),
-                            alike.getKey().piece().map(wording::quantity).orElse("–")));
+        for (Map.Entry<String, List<Tested>> alike : alike(cell).entrySet()) {
+            part = wording.tell(part, alike.getKey(), named(alike.getValue(), wording));
         }
         part = wording.tell(wording.tell(part, "checksums"), "wrong", cell.responsible());
         return wording.tell(part, "sign");
     }
 
-    private static Map<Check, List<String>> alike(PostedCell cell) {
-        Stream<Tested> things = Stream.concat(
-                cell.safeguards().stream().map(Guarding::safeguard).map(Tested::of),
-                cell.devices().stream().map((ComplementaryDevice device) -> Tested.of(device)));
-        return things.flatMap(thing -> Check.of(thing).map(check -> Map.entry(check, thing)))
-                .collect(Collectors.groupingBy(
-                        Map.Entry::getKey,
-                        LinkedHashMap::new,
-                        Collectors.mapping(
-                                one -> one.getValue().tag().characters(), Collectors.toCollection(ArrayList::new))));
+    /** Things by kind and test that the operator does at them. */
+    private static Map<String, List<Tested>> alike(PostedCell cell) {
+        Map<String, List<Tested>> alike = new LinkedHashMap<>();
+        Stream.concat(
+                        cell.safeguards().stream().map(Guarding::safeguard).map(Tested::of),
+                        cell.devices().stream().map((ComplementaryDevice device) -> Tested.of(device)))
+                .forEach(thing -> checks(thing)
+                        .forEach(check -> alike.computeIfAbsent(check, key -> new ArrayList<>())
+                                .add(thing)));
+        return alike;
     }
 
-    /**
-     * A test that the operator does in the same way at several devices.
-     *
-     * @param key kind and test
-     * @param piece with which it is done
-     */
-    record Check(String key, Optional<Quantity> piece) {
-        static Stream<Check> of(Tested thing) {
-            String kind = thing.folder().substring(thing.folder().indexOf('/') + 1);
-            return thing.protocol().tests().stream()
-                    .filter(Test::shift)
-                    .filter(test -> !test.id().equals(LOOK))
-                    .map(test -> new Check(kind + "." + test.id(), thing.testPiece()));
-        }
+    private static Stream<String> checks(Tested thing) {
+        String kind = thing.folder().substring(thing.folder().indexOf('/') + 1);
+        return thing.protocol().tests().stream()
+                .filter(Test::shift)
+                .map(Test::id)
+                .filter(test -> !test.equals(LOOK))
+                .map(test -> kind + "." + test);
+    }
+
+    /** Their tags, those with the same test piece together and the piece behind them. */
+    private static String named(List<Tested> things, Wording wording) {
+        Map<Optional<Quantity>, List<String>> pieces = new LinkedHashMap<>();
+        things.forEach(thing -> pieces.computeIfAbsent(thing.testPiece(), piece -> new ArrayList<>())
+                .add(thing.tag().characters()));
+        return pieces.entrySet().stream()
+                .map(alike -> String.join(", ", alike.getValue())
+                        + alike.getKey()
+                                .map(piece -> " (" + wording.quantity(piece) + ")")
+                                .orElse(""))
+                .collect(Collectors.joining("; "));
     }
 }

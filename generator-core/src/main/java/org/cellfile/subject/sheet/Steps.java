@@ -72,6 +72,18 @@ final class Steps {
         return longer;
     }
 
+    /** The same once more on a sheet that has told where the selector is. */
+    static Part selectedAgain(Part part, Mode mode, PostedCell cell, Wording wording) {
+        List<ComplementaryDevice> selectors = selectors(mode, cell).toList();
+        if (selectors.size() != 1) {
+            return selected(part, mode, cell, wording);
+        }
+        ModeSelector selector = (ModeSelector) selectors.get(0).sort();
+        return part.line(
+                "selector",
+                wording.shared("step.again." + selector.lockedBy().characters(), wording.text(mode.name())));
+    }
+
     /** Those with which that mode can be selected. */
     static Stream<ComplementaryDevice> selectors(Mode mode, PostedCell cell) {
         return cell.devices(ModeSelector.class)
@@ -114,7 +126,8 @@ final class Steps {
                 .collect(Collectors.groupingBy(
                         safeguard -> safeguard.kind().id(), LinkedHashMap::new, Collectors.counting()));
         return kinds.entrySet().stream()
-                .map(kind -> wording.shared("kind." + kind.getKey()) + " (" + kind.getValue() + ")")
+                .map(kind -> wording.shared("kind." + kind.getKey())
+                        + (kind.getValue() == 1 ? "" : " (" + kind.getValue() + ")"))
                 .collect(Collectors.joining(", "));
     }
 

@@ -71,14 +71,14 @@ public final class Translations {
     }
 
     /** The text in that language; as it is written where it is not there. */
-    String text(Stated<String> stated, Language language) {
+    Stated<String> stated(Stated<String> stated, Language language) {
         if (stated.value().isEmpty()) {
-            return stated.characters();
+            return stated;
         }
         originals.add(stated.characters());
         Stated<String> told = language.tag().equals(own) ? stated : translation(stated, language.tag());
         posted.putIfAbsent(language.tag() + " " + told.where().position(), new PostedText(told, language.tag()));
-        return told.characters();
+        return told;
     }
 
     private Stated<String> translation(Stated<String> stated, String tag) {

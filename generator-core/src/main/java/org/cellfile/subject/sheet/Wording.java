@@ -43,7 +43,12 @@ public final class Wording {
 
     /** A text of the cell. One that nobody put into the language is reported, and stands there as it is written. */
     public String text(Stated<String> stated) {
-        return translations.text(stated, language);
+        return stated(stated).characters();
+    }
+
+    /** The same with the place where it stands: that of its translation, where it is translated. */
+    Stated<String> stated(Stated<String> stated) {
+        return translations.stated(stated, language);
     }
 
     /** A day with its month in the manner of the language. */
