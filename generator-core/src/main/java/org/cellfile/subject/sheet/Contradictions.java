@@ -82,7 +82,7 @@ final class Contradictions {
                                     + "`, by which one looks first",
                             "leave out `before`, so that it stands behind the derived steps")));
         }
-        if (part.kind() == Kind.EMERGENCY && !behind.isEmpty()) {
+        if (part.sign().kind() == Kind.EMERGENCY && !behind.isEmpty()) {
             add(
                     step,
                     "in an emergency nothing is done before the step `"

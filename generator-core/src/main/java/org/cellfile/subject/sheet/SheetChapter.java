@@ -18,12 +18,11 @@ public final class SheetChapter {
     public static Chapter chapter(List<Sheet> sheets, Label label) {
         List<List<String>> rows = new ArrayList<>();
         for (Sheet sheet : sheets) {
-            for (String place :
-                    sheet.places().isEmpty()
-                            ? List.of("nowhere")
-                            : sheet.places().stream()
-                                    .map(place -> String.join(" / ", place))
-                                    .toList()) {
+            for (String place : sheet.places().isEmpty()
+                    ? List.of("nowhere")
+                    : sheet.places().stream()
+                            .map(place -> String.join(" / ", place))
+                            .toList()) {
                 rows.add(List.of(
                         place,
                         String.join(" / ", sheet.title()) + " (" + sheet.id() + ")",

@@ -60,13 +60,13 @@ final class Untold {
                         "sheets it has: `"
                                 + String.join(
                                         "`, `",
-                                        SheetSorts.of(cell).stream()
+                                        SheetSorts.telling(cell).stream()
                                                 .map(SheetSort::id)
                                                 .toList()) + "`")));
     }
 
     private static boolean made(Stated<String> sheet, PostedCell cell) {
-        return SheetSorts.of(cell).stream().anyMatch(sort -> sort.id().equals(sheet.characters()));
+        return SheetSorts.telling(cell).stream().anyMatch(sort -> sort.id().equals(sheet.characters()));
     }
 
     private static void manual(Mode mode, PostedCell cell, Findings findings) {
