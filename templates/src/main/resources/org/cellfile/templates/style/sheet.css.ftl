@@ -6,8 +6,8 @@
 body { font-size: 13.5pt; line-height: 1.22; }
 .sheet { position: relative; height: <#if label.page == "Letter">237mm<#else>255mm</#if>; }
 .sheet h1 { font-size: 26pt; line-height: 1.08; font-weight: bold; }
-.mark { border: 1.5pt solid #000; padding: 0.8mm 2mm; margin-top: 1mm; font-size: 10pt; font-weight: bold; }
-.place { margin-top: 1mm; margin-bottom: 3.5mm; }
+.mark { font-size: 9.5pt; line-height: 1.1; font-weight: bold; }
+.place { margin-top: 0.6mm; margin-bottom: 3.5mm; }
 .panel { display: table; width: 100%; table-layout: fixed; border-top: 2pt solid #000; padding-top: 2.5mm; margin-bottom: 3mm; }
 .sign { display: table-cell; width: 21mm; vertical-align: top; }
 .sign svg { width: 16mm; height: 16mm; }
