@@ -39,7 +39,9 @@ public final class OutsideCopy {
         for (SourceFile file : cell.sources()) {
             if (file.path().endsWith(YAML) || file.path().endsWith(".yml")) {
                 files.add(Redaction.of(file, statement -> isOf(statement, parts)));
-            } else if (isNamedTable(file, cell) || WordsFile.tag(file.path()).isPresent()) {
+            } else if (WordsFile.tag(file.path()).isPresent()) {
+                files.add(WordsFile.withoutComments(file));
+            } else if (isNamedTable(file, cell)) {
                 files.add(file);
             }
         }

@@ -104,6 +104,18 @@ public final class WordsFile {
         return entries;
     }
 
+    /** The same file as it leaves the plant; each line keeps its number. */
+    public static SourceFile withoutComments(SourceFile file) {
+        StringBuilder text = new StringBuilder();
+        boolean within = false;
+        for (String line : file.lines()) {
+            boolean comment = !within && comment(line);
+            text.append(comment ? "" : line).append('\n');
+            within = !comment && goesOn(line);
+        }
+        return new SourceFile(file.path(), text.toString());
+    }
+
     /** What counts of it for signing and comparing. */
     static List<Statement> statements(SourceFile file) {
         List<Statement> statements = new ArrayList<>();
