@@ -60,15 +60,15 @@ public final class PostedSheets {
             Comparison.Source source = earlier.get();
             Generator.Checked before = new Generator().undated(source.world());
             if (before.cell().isEmpty()) {
-                return new Unsaid("the state in " + source.words(), before.verdict().findings());
+                return new Unsaid(
+                        "the state in " + source.words(), before.verdict().findings());
             }
             was = Optional.of(state(source.words(), before));
         }
         Optional<State> before = was;
         LocalDate today = world.today();
-        return new Told(read.stream()
-                .map(one -> ReadSheet.of(one, now, before, today))
-                .toList());
+        return new Told(
+                read.stream().map(one -> ReadSheet.of(one, now, before, today)).toList());
     }
 
     private static State state(String source, Generator.Checked checked) {

@@ -66,16 +66,15 @@ public record PartOfSheet(String title, List<String> was, List<String> is) {
         was.forEach(fact -> labels.add(fact.label()));
         Map<String, List<String>> before = byLabel(was);
         Map<String, List<String>> now = byLabel(is);
-        labels.forEach(label ->
-                add(parts, label, before.getOrDefault(label, List.of()), now.getOrDefault(label, List.of())));
+        labels.forEach(
+                label -> add(parts, label, before.getOrDefault(label, List.of()), now.getOrDefault(label, List.of())));
     }
 
     private static Map<String, List<String>> byLabel(List<Fact> facts) {
         return facts.stream()
                 .collect(Collectors.groupingBy(
                         Fact::label,
-                        Collectors.mapping(
-                                fact -> (fact.value() + " " + fact.remark()).strip(), Collectors.toList())));
+                        Collectors.mapping(fact -> (fact.value() + " " + fact.remark()).strip(), Collectors.toList())));
     }
 
     private static void add(List<PartOfSheet> parts, String title, List<String> was, List<String> is) {

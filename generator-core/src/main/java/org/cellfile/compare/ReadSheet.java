@@ -59,8 +59,9 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
                 .orElseGet(() -> new ReadSheet(
                         "`" + ComparisonText.cut(read.strip()) + "`",
                         Standing.UNKNOWN,
-                        List.of("this is neither the text of the code of a sheet nor a short digest of twelve hexadecimal"
-                                + " digits; read it again, the whole of it")));
+                        List.of(
+                                "this is neither the text of the code of a sheet nor a short digest of twelve hexadecimal"
+                                        + " digits; read it again, the whole of it")));
     }
 
     /** The answer for people. */
@@ -87,9 +88,8 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
             if (code.draft()) {
                 because.add("it was printed as a draft, which is not to be posted");
             }
-            Optional<Sheet> printed = sheets(now)
-                    .filter(sheet -> sheet.file().equals(file))
-                    .findFirst();
+            Optional<Sheet> printed =
+                    sheets(now).filter(sheet -> sheet.file().equals(file)).findFirst();
             if (printed.isEmpty()) {
                 return notPrinted(about, code, because);
             }
@@ -103,8 +103,7 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
             if (same || !valid) {
                 because.addAll(validity);
             }
-            Standing standing =
-                    code.draft() ? Standing.DRAFT : same && valid ? Standing.CURRENT : Standing.OUTDATED;
+            Standing standing = code.draft() ? Standing.DRAFT : same && valid ? Standing.CURRENT : Standing.OUTDATED;
             if (standing != Standing.CURRENT) {
                 hangs(sheet, because);
             }
@@ -131,7 +130,8 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
             if (current.isPresent()) {
                 Sheet sheet = current.get();
                 because.add("it is the sheet `" + sheet.file() + "` as it is printed now");
-                because.add("the short digest alone does not tell a draft, nor until when the sheet is valid: look at both");
+                because.add(
+                        "the short digest alone does not tell a draft, nor until when the sheet is valid: look at both");
                 boolean valid = valid(sheet.validUntil(), sheet, because);
                 return new ReadSheet(about, valid ? Standing.CURRENT : Standing.OUTDATED, because);
             }
@@ -184,8 +184,9 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
         }
 
         private void differs(SheetCode code, Sheet sheet, List<String> because) {
-            because.add("it is of revision " + ComparisonText.cut(code.revision()) + ", as of " + code.asOf() + "; the description is of revision "
-                    + now.label().revision() + ", as of " + now.label().asOf());
+            because.add("it is of revision " + ComparisonText.cut(code.revision()) + ", as of " + code.asOf()
+                    + "; the description is of revision " + now.label().revision() + ", as of "
+                    + now.label().asOf());
             because.add("what differs: " + String.join("; ", parts(code, sheet)));
             revisions(code, because);
             earlier.ifPresent(state -> with(code.digest(), state)
@@ -241,8 +242,7 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
         }
 
         private static void lineByLine(Sheet was, Sheet is, List<String> because) {
-            PartOfSheet.between(was, is)
-                    .forEach(part -> part.lineByLine().forEach(line -> because.add("  " + line)));
+            PartOfSheet.between(was, is).forEach(part -> part.lineByLine().forEach(line -> because.add("  " + line)));
         }
 
         private static void hangs(Sheet sheet, List<String> because) {

@@ -82,7 +82,14 @@ public record SheetCode(
     /** The head, each panel, the foot. */
     private static List<Object> said(Sheet sheet, Label label) {
         List<Object> said = new ArrayList<>();
-        said.add(List.of(label.cellId(), label.cellName(), sheet.id(), sheet.languages(), sheet.title(), sheet.places(), sheet.marks()));
+        said.add(List.of(
+                label.cellId(),
+                label.cellName(),
+                sheet.id(),
+                sheet.languages(),
+                sheet.title(),
+                sheet.places(),
+                sheet.marks()));
         said.addAll(sheet.panels());
         said.add(List.of(sheet.foot(), sheet.displays()));
         return said;

@@ -7,10 +7,10 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import org.cellfile.refusal.BaseCell;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.cellfile.refusal.BaseCell;
 
 /** The verb from outside: what it understands, and its exit codes. */
 class PostedVerbTest {
@@ -45,10 +45,12 @@ class PostedVerbTest {
     @Test
     void wrongUseIsTold() throws IOException {
         assertThat(run("posted").code()).isEqualTo(2);
-        assertThat(run("posted", temporary.resolve("not-there"), ANOTHER).code()).isEqualTo(2);
+        assertThat(run("posted", temporary.resolve("not-there"), ANOTHER).code())
+                .isEqualTo(2);
         assertThat(run("posted", cell).err()).contains("say what was read off a sheet");
         assertThat(run("posted", cell).code()).isEqualTo(2);
-        assertThat(run("posted", cell, ANOTHER, "--since", "v1", "--earlier", cell).code())
+        assertThat(run("posted", cell, ANOTHER, "--since", "v1", "--earlier", cell)
+                        .code())
                 .isEqualTo(2);
         Path image = Files.write(temporary.resolve("read.png"), "\u00ff".getBytes(StandardCharsets.ISO_8859_1));
         assertThat(run("posted", cell, "--read-from", image).code()).isEqualTo(2);
@@ -60,7 +62,8 @@ class PostedVerbTest {
         Ran outside = run("posted", cell, ANOTHER, "--since", "v1");
         assertThat(outside.code()).isEqualTo(1);
         assertThat(outside.err()).contains("lies in no Git repository");
-        assertThat(run("posted", cell, ANOTHER, "--earlier", temporary.resolve("old.pdf")).err())
+        assertThat(run("posted", cell, ANOTHER, "--earlier", temporary.resolve("old.pdf"))
+                        .err())
                 .contains("there is no folder and no PDF");
 
         Files.writeString(cell.resolve("cell.yaml"), "cellfile: 1\n\ncell: {\n");

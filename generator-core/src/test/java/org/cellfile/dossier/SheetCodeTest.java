@@ -45,8 +45,9 @@ class SheetCodeTest {
         SheetCode code = SheetCode.of(SHEET, LABEL, false);
 
         assertThat(code.text())
-                .matches("cellfile sheet 1; weir-2; after-stop; de pl; revision C; 2; as of 2026-03-14; until 2026-09-01;"
-                        + " released; [0-9a-f]{12}; [0-9a-f]{4}( [0-9a-f]{4}){3}");
+                .matches(
+                        "cellfile sheet 1; weir-2; after-stop; de pl; revision C; 2; as of 2026-03-14; until 2026-09-01;"
+                                + " released; [0-9a-f]{12}; [0-9a-f]{4}( [0-9a-f]{4}){3}");
         assertThat(SheetCode.read(code.text())).contains(code);
         assertThat(SheetCode.read("  " + code.text().replace("; ", ";\n ") + "\n"))
                 .as("lines broken on the way")

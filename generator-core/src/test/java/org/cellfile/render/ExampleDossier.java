@@ -598,9 +598,7 @@ final class ExampleDossier {
                                 "Press the nearest emergency stop.",
                                 "Call the shift leader. Do not restart."),
                         panel(Sheet.Kind.INFORMATION, "Modes", false, "Automatic: door closed, key in the cabinet.")),
-                List.of(
-                        new Fact("Answers for this sheet", "plant engineer"),
-                        new Fact("Revision", "C")),
+                List.of(new Fact("Answers for this sheet", "plant engineer"), new Fact("Revision", "C")),
                 List.of(new Fact("Safety program", "7F3C-19D2", "compare with the display of cabinet +A2")),
                 List.of(new Fact("Valid until", "2025-06-30"), new Fact("As of", "2025-03-14")),
                 "2025-06-30",

@@ -47,8 +47,8 @@ class SheetCodeOnPageTest {
 
     private static PDDocument sheet(Printable printable) throws IOException {
         Rendering rendering = new Renderer().render(printable, List.of());
-        return Loader.loadPDF(Objects.requireNonNull(
-                ((Rendering.Pages) rendering).files().get("sheets/operator-en.pdf")));
+        return Loader.loadPDF(
+                Objects.requireNonNull(((Rendering.Pages) rendering).files().get("sheets/operator-en.pdf")));
     }
 
     @ParameterizedTest

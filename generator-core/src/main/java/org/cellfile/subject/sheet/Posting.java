@@ -29,8 +29,7 @@ final class Posting {
 
     /** Those it is printed in, by their tags. */
     private static List<String> languages(PostedCopy copy, PostedCell cell) {
-        return tags(
-                copy.languages().isEmpty() ? SheetSet.printings(cell).get(0).languages() : copy.languages());
+        return tags(copy.languages().isEmpty() ? SheetSet.printings(cell).get(0).languages() : copy.languages());
     }
 
     private static List<String> tags(List<Stated<String>> languages) {
@@ -49,13 +48,14 @@ final class Posting {
         strays.forEach(copy -> findings.add(notPrinted(copy, languages(copy, cell), printed)));
         List<String> nowhere = sheets.stream()
                 .filter(sheet -> sheet.places().isEmpty())
-                .filter(sheet ->
-                        strays.stream().noneMatch(copy -> copy.sheet().characters().equals(sheet.id())))
+                .filter(sheet -> strays.stream()
+                        .noneMatch(copy -> copy.sheet().characters().equals(sheet.id())))
                 .map(Sheet::file)
                 .toList();
-        // Where a sheet could not be read from its copy, the copy may be that of any of them.
-        boolean unread =
-                cell.sheets().copies().stream().anyMatch(copy -> copy.sheet().value().isEmpty());
+        // What could not be read, a copy or all of `sheets`, may be just what is missed here.
+        boolean unread = cell.sheets().responsible().value().isEmpty()
+                || cell.sheets().copies().stream()
+                        .anyMatch(copy -> copy.sheet().value().isEmpty());
         if (!nowhere.isEmpty() && !unread) {
             findings.add(Finding.barsRelease(
                     NOWHERE,
@@ -63,7 +63,8 @@ final class Posting {
                     cell.sheets().where(),
                     (nowhere.size() == 1 ? "no copy of the sheet `" : "no copy of the sheets `")
                             + String.join("`, `", nowhere) + "` is posted anywhere",
-                    "state under `posted` where a copy of each hangs, or print it in no language in which nobody reads it"));
+                    "state under `posted` where a copy of each hangs; a language in which nobody at the cell reads is taken out of"
+                            + " `printed`"));
         }
     }
 

@@ -18,19 +18,18 @@ public final class SheetChapter {
     public static Chapter chapter(List<Sheet> sheets, Label label) {
         List<List<String>> rows = new ArrayList<>();
         for (Sheet sheet : sheets) {
-            for (String place :
-                    sheet.places().isEmpty()
-                            ? List.of("nowhere")
-                            : sheet.places().stream()
-                                    .map(place -> String.join(" / ", place))
-                                    .toList()) {
+            for (String place : sheet.places().isEmpty()
+                    ? List.of("nowhere")
+                    : sheet.places().stream()
+                            .map(place -> String.join(" / ", place))
+                            .toList()) {
                 rows.add(List.of(
                         place,
                         String.join(" / ", sheet.title()) + " (" + sheet.id() + ")",
                         String.join(", ", sheet.languages()),
                         sheet.paper(),
                         sheet.validUntil(),
-                        SheetCode.grouped(SheetCode.digest(sheet, label))));
+                        SheetCode.grouped(SheetCode.digest(sheet, label)).replace(' ', '\u00a0')));
             }
         }
         return new Chapter(
@@ -47,10 +46,10 @@ public final class SheetChapter {
                                 List.of(
                                         Column.text("Where it hangs", 6),
                                         Column.text("Sheet", 6),
-                                        Column.text("Languages", 2),
+                                        Column.text("Languages", 3),
                                         Column.text("Paper", 2),
                                         Column.text("Valid until", 3),
-                                        Column.text("Short digest", 3)),
+                                        Column.text("Short digest", 4)),
                                 rows)));
     }
 }

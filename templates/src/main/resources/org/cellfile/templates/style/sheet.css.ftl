@@ -24,11 +24,10 @@ body { font-size: 13.5pt; line-height: 1.22; }
 .foot-code p { font-size: 9pt; line-height: 1.2; text-align: right; }
 .foot-code p.digest { font-family: "Liberation Mono"; font-weight: bold; font-size: 10pt; }
 #foot table { width: 100%; table-layout: fixed; }
-#foot th, #foot td { font-size: 9.5pt; padding: 0.35mm 3mm 0.35mm 0; line-height: 1.2; }
-#foot th { width: 23mm; }
-#foot td { width: 50mm; }
+#foot th, #foot td { font-size: 9.5pt; padding: 0.35mm 1.5mm 0.35mm 0; line-height: 1.2; }
+#foot th { width: 25mm; }
+#foot td { width: auto; }
 #foot table.displays th { width: 41mm; }
-#foot table.displays td { width: auto; }
 #foot td { font-weight: bold; }
 #foot .remark { font-weight: normal; }
 .band svg { width: 3.6mm; height: <#if label.page == "Letter">243mm<#else>261mm</#if>; }
