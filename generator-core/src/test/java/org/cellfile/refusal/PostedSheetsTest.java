@@ -185,7 +185,7 @@ class PostedSheetsTest {
 
     @Test
     void revisionsSinceAreNamed() throws IOException {
-        BaseCell.change(cell, "cell.yaml", "revision: A", "revision: B");
+        BaseCell.change(cell, "cell.yaml", "revision: A\n", "revision: B\n");
         BaseCell.change(
                 cell,
                 "cell.yaml",
@@ -244,6 +244,6 @@ class PostedSheetsTest {
                         "en",
                         "A4",
                         code.until(),
-                        SheetCode.grouped(code.digest())));
+                        SheetCode.grouped(code.digest()).replace(' ', '\u00a0')));
     }
 }

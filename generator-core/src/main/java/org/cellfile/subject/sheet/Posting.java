@@ -52,18 +52,19 @@ final class Posting {
                         .noneMatch(copy -> copy.sheet().characters().equals(sheet.id())))
                 .map(Sheet::file)
                 .toList();
-        // Where a sheet could not be read from its copy, the copy may be that of any of them.
-        boolean unread = cell.sheets().copies().stream()
-                .anyMatch(copy -> copy.sheet().value().isEmpty());
+        // What could not be read, a copy or all of `sheets`, may be just what is missed here.
+        boolean unread = cell.sheets().responsible().value().isEmpty()
+                || cell.sheets().copies().stream()
+                        .anyMatch(copy -> copy.sheet().value().isEmpty());
         if (!nowhere.isEmpty() && !unread) {
-            findings.add(
-                    Finding.barsRelease(
-                            NOWHERE,
-                            "",
-                            cell.sheets().where(),
-                            (nowhere.size() == 1 ? "no copy of the sheet `" : "no copy of the sheets `")
-                                    + String.join("`, `", nowhere) + "` is posted anywhere",
-                            "state under `posted` where a copy of each hangs, or print it in no language in which nobody reads it"));
+            findings.add(Finding.barsRelease(
+                    NOWHERE,
+                    "",
+                    cell.sheets().where(),
+                    (nowhere.size() == 1 ? "no copy of the sheet `" : "no copy of the sheets `")
+                            + String.join("`, `", nowhere) + "` is posted anywhere",
+                    "state under `posted` where a copy of each hangs; a language in which nobody at the cell reads is taken out of"
+                            + " `printed`"));
         }
     }
 

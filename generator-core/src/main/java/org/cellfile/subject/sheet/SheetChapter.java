@@ -29,7 +29,7 @@ public final class SheetChapter {
                         String.join(", ", sheet.languages()),
                         sheet.paper(),
                         sheet.validUntil(),
-                        SheetCode.grouped(SheetCode.digest(sheet, label))));
+                        SheetCode.grouped(SheetCode.digest(sheet, label)).replace(' ', '\u00a0')));
             }
         }
         return new Chapter(
@@ -46,10 +46,10 @@ public final class SheetChapter {
                                 List.of(
                                         Column.text("Where it hangs", 6),
                                         Column.text("Sheet", 6),
-                                        Column.text("Languages", 2),
+                                        Column.text("Languages", 3),
                                         Column.text("Paper", 2),
                                         Column.text("Valid until", 3),
-                                        Column.text("Short digest", 3)),
+                                        Column.text("Short digest", 4)),
                                 rows)));
     }
 }
