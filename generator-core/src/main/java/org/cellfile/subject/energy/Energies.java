@@ -82,7 +82,7 @@ public record Energies(
                         identity.facts().id().characters(),
                         "inspect how energies are isolated",
                         UnitedStates.holds(identity)
-                                ? INSPECTION_SOURCE + " (published)"
+                                ? INSPECTION_SOURCE + ", published"
                                 : "the plant's procedure of isolating energies",
                         lastDay().map(Stated::where).orElse(where)))
                 .stream()

@@ -29,17 +29,17 @@ public record Procedure(Map<Item, Stated<String>> items, Stated<LocalDate> since
     public enum Item {
         INTENDED_USE("intended-use", "(A)", "Intended use", "what the procedure is used for"),
         SCOPE("scope", "", "Scope", "which machines and which work it is for"),
-        PURPOSE("purpose", "", "Purpose", "what it protects whom from"),
+        PURPOSE("purpose", "", "Purpose", "whom it protects from what"),
         AUTHORIZATION("authorization", "", "Authorization", "who gives leave to use it, and on what proof"),
-        RULES("rules", "", "Rules", "what everybody keeps to who uses it or works at the machine"),
+        RULES("rules", "", "Rules", "the rules that everybody keeps to"),
         PLACE("place-locks", "(C)", "Placing locks", "the steps of placing locks or tags"),
-        REMOVE("remove-locks", "(C)", "Removing locks", "the steps of removing them"),
+        REMOVE("remove-locks", "(C)", "Removing locks", "the steps of removing locks or tags"),
         TRANSFER(
                 "transfer-locks",
                 "(C)",
                 "Transferring locks",
-                "the steps of handing them over, as at a change of shift"),
-        RESPONSIBLE("responsible-for-locks", "(C)", "Responsible for locks", "who answers for them"),
+                "the steps of handing locks over, as at a change of shift"),
+        RESPONSIBLE("responsible-for-locks", "(C)", "Responsible for locks", "who answers for locks and tags"),
         ENFORCEMENT("enforcement", "", "Enforcement", "the means by which it is enforced");
 
         private final String key;
