@@ -101,6 +101,7 @@ class SheetLookTest {
                         new Fact("Safety program", "7F3C-19D2", "compare with the display"),
                         new Fact("Answers for this sheet", "plant engineer")),
                 List.of(),
+                List.of(),
                 "",
                 ExampleDossier.FRAME);
     }

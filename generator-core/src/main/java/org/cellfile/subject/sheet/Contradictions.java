@@ -54,7 +54,7 @@ final class Contradictions {
     void hold(Stated<String> step, Part part, List<Line> behind, Wording wording) {
         Optional<Mode> mode = cell.mode(sort.mode());
         mode.ifPresent(one -> speeds(step, one, wording));
-        for (String sentence : SENTENCE.split(step.characters())) {
+        for (String sentence : SENTENCE.splitAsStream(step.characters()).toList()) {
             if (word(sentence, "unless", "(?!\\p{L})", wording).isPresent()) {
                 continue;
             }
