@@ -196,7 +196,7 @@ class OperatingSheetsTest {
         }
         List<String> tests = new ArrayList<>();
         for (String key : protocol.stringPropertyNames()) {
-            List<String> marks = List.of(protocol.getProperty(key).split(" "));
+            List<String> marks = List.of(protocol.getProperty(key).split(" ", -1));
             if (!key.contains(".") && marks.contains("shift") && !key.equals("look")) {
                 tests.add(key);
             }

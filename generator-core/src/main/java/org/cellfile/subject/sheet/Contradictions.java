@@ -54,7 +54,7 @@ final class Contradictions {
     void hold(Stated<String> step, Part part, List<Line> behind, Wording wording) {
         Optional<Mode> mode = cell.mode(sort.mode());
         mode.ifPresent(one -> speeds(step, one, wording));
-        for (String sentence : SENTENCE.splitAsStream(step.characters()).toList()) {
+        for (String sentence : SENTENCE.split(step.characters(), -1)) {
             if (word(sentence, "unless", "(?!\\p{L})", wording).isPresent()) {
                 continue;
             }
@@ -121,7 +121,7 @@ final class Contradictions {
 
     /** The word of the sentence that begins with one of those the language lists under the key. */
     private static Optional<String> word(String sentence, String key, String end, Wording wording) {
-        return Arrays.stream(wording.shared("own-steps." + key).split(","))
+        return Arrays.stream(wording.shared("own-steps." + key).split(",", -1))
                 .map(String::strip)
                 .filter(beginning -> !beginning.isEmpty())
                 .map(beginning -> Pattern.compile(
