@@ -1,6 +1,7 @@
 package org.cellfile.render.pdf;
 
 import java.io.IOException;
+import java.nio.ByteBuffer;
 import java.util.Optional;
 import org.apache.fontbox.ttf.CmapLookup;
 import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
@@ -15,7 +16,7 @@ public final class Typeface {
      * Bits of {@code fsType}: embedding restricted by its licence (1), no part of it may be embedded by itself (8), only its bitmaps
      * may be (9). OpenType specification, table OS/2, "fsType".
      */
-    private static final int FORBIDS = 1 << 1 | 1 << 8 | 1 << 9;
+    private static final int FORBIDS = (1 << 1) | (1 << 8) | (1 << 9);
 
     private final TrueTypeFont font;
     private final CmapLookup characters;
@@ -64,7 +65,7 @@ public final class Typeface {
         if (bytes.length < 12) {
             return Optional.of("holds no typeface");
         }
-        return switch ((bytes[0] & 0xff) << 24 | (bytes[1] & 0xff) << 16 | (bytes[2] & 0xff) << 8 | bytes[3] & 0xff) {
+        return switch (ByteBuffer.wrap(bytes).getInt()) {
             case 0x00010000, 0x74727565 -> Optional.empty();
             case 0x4f54544f ->
                 Optional.of(
