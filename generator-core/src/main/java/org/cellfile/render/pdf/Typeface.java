@@ -16,7 +16,7 @@ public final class Typeface {
      * Bits of {@code fsType}: embedding restricted by its licence (1), no part of it may be embedded by itself (8), only its bitmaps
      * may be (9). OpenType specification, table OS/2, "fsType".
      */
-    private static final int FORBIDS = 1 << 1 | 1 << 8 | 1 << 9;
+    private static final int FORBIDS = (1 << 1) | (1 << 8) | (1 << 9);
 
     private final TrueTypeFont font;
     private final CmapLookup characters;

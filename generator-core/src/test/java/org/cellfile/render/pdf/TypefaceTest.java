@@ -26,7 +26,7 @@ class TypefaceTest {
 
     /** Bit 1: restricted; bit 8: not in part; bit 9: bitmaps alone (the same). */
     @ParameterizedTest
-    @ValueSource(ints = {1 << 1, 1 << 2 | 1 << 8, 1 << 3 | 1 << 9})
+    @ValueSource(ints = {1 << 1, (1 << 2) | (1 << 8), (1 << 3) | (1 << 9)})
     void oneThatForbidsItIsNot(int rights) {
         assertThatThrownBy(() -> Typeface.of(MadeUpTypeface.withRights(rights)))
                 .isInstanceOf(Typeface.Unusable.class)
