@@ -32,7 +32,7 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 
 .sheet h1 { font-size: ${(36 * larger)?string('0.##')}pt; line-height: 1.06; font-weight: bold; letter-spacing: -0.3pt; }
 .place { font-size: ${(10 * larger)?string('0.##')}pt; margin-top: 1.6mm; margin-bottom: 1.6mm; }
-.mark { font-weight: bold; border: 1.5pt solid #000; padding: 0.8mm 2mm; margin-top: 1mm; }
+.mark { font-size: 10pt; font-weight: bold; border: 1.5pt solid #000; padding: 0.8mm 2mm; margin-top: 1mm; }
 
 .panel { display: table; width: 100%; table-layout: fixed; border-top: 1.6pt solid #000; padding-top: 1.3mm; margin-bottom: 1.5mm; page-break-inside: auto; }
 .panel-emergency { border: 2.6pt solid #000; padding: 1.3mm 1.5mm 0.8mm 1.5mm; }
