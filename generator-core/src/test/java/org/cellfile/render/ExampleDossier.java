@@ -40,7 +40,7 @@ final class ExampleDossier {
     private final List<Chapter> more = new ArrayList<>();
     private final List<Dossier.Due> due = new ArrayList<>(List.of(
             new Dossier.Due("2025-04-30", "2025-03-31", "tape", "calibrate again: steel tape", "certificate 17")));
-    private final List<Sheet> sheets = new ArrayList<>(List.of(operatorSheet()));
+    private final List<Sheet> sheets = new ArrayList<>();
     private final List<Form> forms = new ArrayList<>(List.of(form("round", true), form("runs", false)));
 
     ExampleDossier letter() {
@@ -114,8 +114,10 @@ final class ExampleDossier {
         List<Chapter> chapters = new ArrayList<>(
                 List.of(identity(), stopping(), safeguards(), functions(), verification(), registers(), signatures()));
         chapters.addAll(more);
+        List<Sheet> posted = new ArrayList<>(List.of(operatorSheet(page)));
+        posted.addAll(sheets);
         Dossier dossier = new Dossier(
-                label(page), "1", chapters, sheets, forms, due, List.of(), List.of(), Logo.NONE, releasedBy);
+                label(page), "1", chapters, posted, forms, due, List.of(), List.of(), Logo.NONE, releasedBy);
         Verdict decided = Decision.decide(missing(bars), List.of(), () -> dossier);
         return (Printable) (released ? Decision.release(decided) : decided);
     }
@@ -571,11 +573,11 @@ final class ExampleDossier {
                         new Block.SignatureLine("Looked at", "who went round")));
     }
 
-    static Sheet operatorSheet() {
+    private static Sheet operatorSheet(String paper) {
         return new Sheet(
                 "operator",
                 List.of("en"),
-                "A4",
+                paper,
                 List.of("Palletising cell: start of shift"),
                 List.of(List.of("at the operator panel beside door-west")),
                 List.of(),
