@@ -3,6 +3,7 @@ package org.cellfile.render;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import org.cellfile.dossier.Block;
@@ -19,6 +20,7 @@ import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Logo;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Panel;
+import org.cellfile.dossier.Sign;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.source.SourceFile;
@@ -624,7 +626,7 @@ final class ExampleDossier {
     }
 
     /** The fixed words around a sheet; constructed. */
-    static final Map<String, String> FRAME = Map.of(
+    private static final Map<String, String> WORDS = Map.of(
             "sheet.place",
             "Posting place",
             "sheet.draft",
@@ -641,4 +643,15 @@ final class ExampleDossier {
             "Information",
             "sign.emergency",
             "Emergency sign");
+
+    /** The same with what each plain sign says. */
+    static final Map<String, String> FRAME = frame();
+
+    private static Map<String, String> frame() {
+        Map<String, String> frame = new HashMap<>(WORDS);
+        for (Sheet.Kind kind : Sheet.Kind.values()) {
+            frame.put("meaning." + Sign.of(kind).id(), "Meaning");
+        }
+        return Map.copyOf(frame);
+    }
 }
