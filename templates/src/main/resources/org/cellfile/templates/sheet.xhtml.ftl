@@ -30,8 +30,9 @@ body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family
   <#list sheet.panels as panel>
   <div class="panel panel-${panel.kind?lower_case}" data-part="${panel.title?join(" / ")}">
     <#assign sign = panel.sign?lower_case?replace("_", "-")>
-    <div class="sign"><#include "signs/" + sign + ".svg.ftl"><p class="meaning">${words["meaning." + sign]}</p></div>
+    <div class="sign"><#include "signs/" + sign + ".svg.ftl"></div>
     <div class="panel-words">
+      <p class="meaning" data-beside="title">${words["meaning." + sign]}</p>
       <h2><@said panel.title/></h2>
       <#list panel.lines as line>
       <#if panel.numbered>
@@ -49,10 +50,10 @@ body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family
       <#list sheet.dates + sheet.foot + sheet.displays as fact>
       <p class="fact">${fact.label}: <span class="value">${fact.value}</span><#if fact.remark?has_content> ${fact.remark}</#if></p>
       </#list>
+      <p class="fact">${words["sheet.digest"]}: <span class="digest">${digest}</span></p>
       </div>
       <div class="code">
         <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${qr.size?c} ${qr.size?c}" alt="QR: ${codeText}"><path d="${qr.dark}" fill="#000"/></svg>
-        <p>${words["sheet.digest"]} <span class="digest">${digest}</span></p>
       </div>
     </div>
   </div>

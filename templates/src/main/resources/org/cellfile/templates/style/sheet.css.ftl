@@ -38,12 +38,12 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 .panel-emergency { border: 2.6pt solid #000; padding: 1.3mm 1.5mm 0.8mm 1.5mm; }
 .sign { display: table-cell; width: 16mm; vertical-align: top; }
 .sign svg { width: 13mm; height: 13mm; }
-.panel p.meaning { font-size: 9pt; line-height: 1.1; margin: 0.6mm 1mm 0 0; font-weight: bold; }
+.panel p.meaning { float: right; font-size: 9pt; line-height: 1.1; margin: 1.4mm 0 0 3mm; }
 .panel-words { display: table-cell; vertical-align: top; }
 .panel h2 { font-size: 1.14em; line-height: 1.12; font-weight: bold; margin-bottom: 0.4mm; }
 .panel p { margin-bottom: 0.3mm; }
 .step { display: table; width: 100%; table-layout: fixed; }
-.step p.number { display: table-cell; width: 0.6em; padding-right: 3mm; text-align: right; font-weight: bold; }
+.step p.number { display: table-cell; width: 1.2em; padding-right: 2.4mm; text-align: right; font-weight: bold; }
 .step p.words { display: table-cell; padding-bottom: 0.3mm; }
 
 /* Two languages: beside each other where the page is wide enough for that, else one below the other, the second behind a bar. */
@@ -60,7 +60,6 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 /* A module of the code is about half a millimetre: a hand-held camera reads it at arm's length (constructed, and tried). */
 .code { display: table-cell; width: 34mm; vertical-align: top; text-align: right; }
 .code svg { display: block; width: 30mm; height: 30mm; margin: -1.2mm 0 0 auto; }
-.code p { font-size: 9pt; line-height: 1.2; }
-.code .digest { font-family: "Liberation Mono"; font-weight: bold; }
+.digest { font-family: "Liberation Mono"; font-weight: bold; }
 .fact { display: inline-block; margin-right: 4mm; margin-bottom: 0.3mm; }
 .fact .value { font-weight: bold; }
