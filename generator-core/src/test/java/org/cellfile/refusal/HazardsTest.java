@@ -256,7 +256,7 @@ class HazardsTest {
                 + "      - {risk: fingers can be pinched, instruction: open the gripper first, posted: yes}\n";
         change("    stated: {required-level: PL b}", posted + "    stated: {required-level: PL b}");
         Verdict verdict = BaseCell.check(folder);
-        Sheet sheet = Composition.compose(cell()).sheets().get(0);
+        Sheet sheet = automaticOperation();
 
         assertThat(verdict.findings()).isEmpty();
         assertThat(sheet.panels()).extracting(Panel::kind).startsWith(Sheet.Kind.HAZARD, Sheet.Kind.ACTION);
@@ -270,7 +270,7 @@ class HazardsTest {
     void whatIsNotPostedStandsOnNoSheet() throws IOException {
         change("posted: yes", "posted: no");
 
-        assertThat(Composition.compose(cell()).sheets().get(0).panels().get(0).lines())
+        assertThat(automaticOperation().panels().get(0).lines())
                 .isNotEmpty()
                 .noneMatch(line -> line.get(0).contains("Stay out of reach"));
     }
@@ -321,5 +321,12 @@ class HazardsTest {
     private static Stream<Block> blocks(List<Block> blocks) {
         return blocks.stream()
                 .flatMap(block -> block instanceof Section section ? blocks(section.blocks()) : Stream.of(block));
+    }
+
+    private Sheet automaticOperation() {
+        return Composition.compose(cell()).sheets().stream()
+                .filter(sheet -> sheet.id().equals("automatic-operation"))
+                .findFirst()
+                .orElseThrow();
     }
 }

@@ -14,9 +14,11 @@ import org.cellfile.subject.energy.Rescue;
 @AutoService(SheetSort.class)
 public final class Emergency implements SheetSort {
 
+    static final String ID = "emergency";
+
     @Override
     public String id() {
-        return "emergency";
+        return ID;
     }
 
     @Override

@@ -8,6 +8,7 @@ import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.dossier.Sign;
 import org.cellfile.dossier.Text;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.due.Due;
 import org.cellfile.subject.energy.Energies;
 import org.cellfile.subject.energy.Energy;
 
@@ -19,14 +20,21 @@ import org.cellfile.subject.energy.Energy;
 @AutoService(SheetSort.class)
 public final class EnergyIsolation implements SheetSort {
 
+    static final String ID = "energy-isolation";
+
     @Override
     public String id() {
-        return "energy-isolation";
+        return ID;
     }
 
     @Override
     public boolean tells(PostedCell cell) {
         return cell.energies().isPresent();
+    }
+
+    @Override
+    public boolean restsOn(Due due, PostedCell cell) {
+        return cell.ofTheMachine(due) || cell.ofTheIsolation(due);
     }
 
     @Override

@@ -7,6 +7,7 @@ import java.util.stream.Stream;
 import org.cellfile.dossier.Sign;
 import org.cellfile.dossier.Text;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.due.Due;
 import org.cellfile.subject.energy.Energies;
 import org.cellfile.subject.energy.Inspection;
 import org.cellfile.subject.energy.Procedure;
@@ -20,14 +21,21 @@ import org.cellfile.subject.energy.Procedure.Item;
 @AutoService(SheetSort.class)
 public final class EnergyRules implements SheetSort {
 
+    static final String ID = "energy-rules";
+
     @Override
     public String id() {
-        return "energy-rules";
+        return ID;
     }
 
     @Override
     public boolean tells(PostedCell cell) {
         return cell.energies().flatMap(Energies::procedure).isPresent();
+    }
+
+    @Override
+    public boolean restsOn(Due due, PostedCell cell) {
+        return cell.ofTheMachine(due) || cell.ofTheIsolation(due);
     }
 
     @Override

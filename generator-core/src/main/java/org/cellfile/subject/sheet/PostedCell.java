@@ -12,7 +12,10 @@ import org.cellfile.subject.energy.Rescue;
 import org.cellfile.subject.hazard.Risk;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
+import org.cellfile.subject.identity.Instrument;
+import org.cellfile.subject.identity.Person;
 import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.register.OpenPoint;
 import org.cellfile.subject.register.Registers;
 import org.cellfile.subject.safeguard.Guarding;
 
@@ -55,5 +58,26 @@ public record PostedCell(
     /** The mode of a sort, as in {@code mode(Mode.MANUAL_REDUCED_SPEED)}. */
     public Optional<Mode> mode(String sort) {
         return modes.stream().filter(mode -> mode.is(sort)).findFirst();
+    }
+
+    /**
+     * True when what falls due is a test, a measurement, a part, a bypass or a deviation at the machine. When an instrument is to be
+     * calibrated again, somebody to prove that he is competent or to be briefed, an open point to be closed or a procedure to be
+     * inspected, what was tested and measured before holds on.
+     */
+    boolean ofTheMachine(Due due) {
+        Stream<Stated<String>> others = Stream.of(
+                        identity.instruments().stream().map(Instrument::tag),
+                        identity.people().stream().map(Person::tag),
+                        registers.openPoints().stream().map(OpenPoint::tag),
+                        Stream.of(identity.facts().id()))
+                .flatMap(tags -> tags);
+        return !SheetSorts.ids().contains(due.tag())
+                && others.noneMatch(tag -> tag.characters().equals(due.tag()));
+    }
+
+    /** True when the procedure of isolating energies is to be inspected by then. */
+    boolean ofTheIsolation(Due due) {
+        return due.tag().equals(identity.facts().id().characters());
     }
 }

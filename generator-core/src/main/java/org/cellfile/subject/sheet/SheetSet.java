@@ -106,7 +106,10 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
 
     /** The earliest day on which something it rests on falls due. */
     private static Optional<LocalDate> validUntil(SheetSort sort, PostedCell cell) {
-        return cell.dues().stream().filter(sort::restsOn).map(Due::on).min(Comparator.naturalOrder());
+        return cell.dues().stream()
+                .filter(due -> sort.restsOn(due, cell))
+                .map(Due::on)
+                .min(Comparator.naturalOrder());
     }
 
     /** A reader is told whose language nobody of it has looked at. */

@@ -27,8 +27,8 @@ public interface SheetSort {
      */
     List<Part> parts(PostedCell cell, Wording wording);
 
-    /** True when it is not valid any longer than what falls due here; a sheet rests on all of it unless it says otherwise. */
-    default boolean restsOn(Due due) {
-        return true;
+    /** True when it no longer holds after that day: when what falls due is about the machine, not about people, instruments or papers. */
+    default boolean restsOn(Due due, PostedCell cell) {
+        return cell.ofTheMachine(due);
     }
 }

@@ -50,7 +50,7 @@ final class Untold {
         Stream.concat(
                         cell.sheets().copies().stream().map(Sheets.PostedCopy::sheet),
                         cell.sheets().steps().stream().map(Sheets.OwnStep::sheet))
-                .filter(sheet -> sheet.value().isPresent() && !made(sheet, cell))
+                .filter(sheet -> sheet.value().isPresent() && !made(sheet, cell) && !missed(sheet.characters(), cell))
                 .forEach(sheet -> findings.add(Finding.refuses(
                         NOT_OF_THIS_CELL,
                         "",

@@ -54,8 +54,9 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 .said + .said { border-left: 2pt solid #000; padding-left: 2mm; margin-top: 0.3mm; font-weight: normal; }
 </#if>
 
-#foot { position: absolute; bottom: 0; left: 0; width: 100%; border-top: 1.6pt solid #000; padding-top: 1.2mm; }
-.foot { display: table; width: 100%; table-layout: fixed; }
+/* What reaches into the two millimetres above the line of the foot no longer fits either. */
+#foot { position: absolute; bottom: 0; left: 0; width: 100%; padding-top: 2mm; }
+.foot { display: table; width: 100%; table-layout: fixed; border-top: 1.6pt solid #000; padding-top: 1.2mm; }
 .facts { display: table-cell; vertical-align: top; font-size: 9.5pt; line-height: 1.25; }
 /* A module of the code is about half a millimetre: a hand-held camera reads it at arm's length (constructed, and tried). */
 .code { display: table-cell; width: 34mm; vertical-align: top; text-align: right; }
