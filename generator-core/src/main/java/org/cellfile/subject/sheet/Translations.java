@@ -1,13 +1,16 @@
 package org.cellfile.subject.sheet;
 
+import java.text.DecimalFormatSymbols;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
@@ -30,6 +33,10 @@ public final class Translations {
 
     private final String own;
     private final List<Translated> translated;
+    /** A number with its unit, as in {@code 2.5 bar}: it is the same in every language but for its decimal mark. */
+    private static final Pattern AMOUNT = Pattern.compile("\\d+(\\.\\d+)? ?(\\p{L}{1,3}|%|°C|°F)");
+
+    private final Set<String> told = new HashSet<>();
     private final Findings findings;
     private final Map<String, PostedText> posted = new LinkedHashMap<>();
     private final Set<String> originals = new TreeSet<>();
@@ -75,10 +82,18 @@ public final class Translations {
         if (stated.value().isEmpty()) {
             return stated;
         }
+        if (AMOUNT.matcher(stated.characters()).matches()) {
+            String amount = stated.characters().replace('.', decimalMark(language));
+            return new Stated.Written<>(amount, stated.where(), amount);
+        }
         originals.add(stated.characters());
         Stated<String> told = language.tag().equals(own) ? stated : translation(stated, language.tag());
         posted.putIfAbsent(language.tag() + " " + told.where().position(), new PostedText(told, language.tag()));
         return told;
+    }
+
+    private static char decimalMark(Language language) {
+        return DecimalFormatSymbols.getInstance(language.locale()).getDecimalSeparator();
     }
 
     private Stated<String> translation(Stated<String> stated, String tag) {
@@ -89,7 +104,7 @@ public final class Translations {
                 .map(Translated.InLanguage::words)
                 .filter(words -> words.value().isPresent())
                 .findFirst();
-        if (found.isEmpty()) {
+        if (found.isEmpty() && told.add(tag + " " + stated.characters())) {
             findings.add(Finding.refuses(
                     MISSING,
                     "",

@@ -68,4 +68,14 @@ final class Untold {
     private static boolean made(Stated<String> sheet, PostedCell cell) {
         return SheetSorts.telling(cell).stream().anyMatch(sort -> sort.id().equals(sheet.characters()));
     }
+
+    /** That the cell says nothing at all of what such a sheet tells is found where it is due. */
+    private static boolean missed(String sheet, PostedCell cell) {
+        return switch (sheet) {
+            case ManualReducedSpeed.ID -> !cell.identity().robots().isEmpty();
+            case EnergyIsolation.ID, EnergyRules.ID -> cell.energies().isEmpty();
+            case Emergency.ID -> cell.rescue().isEmpty();
+            default -> false;
+        };
+    }
 }
