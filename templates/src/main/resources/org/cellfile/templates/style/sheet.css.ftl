@@ -50,6 +50,8 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 .said { display: block; }
 <#if large && together>
 .said { display: inline-block; width: ${(97 / sheet.languages?size)?floor?c}%; vertical-align: top; padding-right: 1.5%; }
+.panel h2 .said { display: inline; padding: 0; }
+.panel h2 .said + .said:before { content: " / "; }
 <#else>
 .said + .said { border-left: 2pt solid #000; padding-left: 2mm; margin-top: 0.3mm; font-weight: normal; }
 </#if>
