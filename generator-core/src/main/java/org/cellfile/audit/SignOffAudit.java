@@ -44,7 +44,7 @@ final class SignOffAudit {
         if (!signed.isEmpty()) {
             tally.cannotSay(
                     "what no sign-off covers, so that anybody could have written it: the day the file speaks of,"
-                            + " keys, what is asked of sign-offs, decisions about changes");
+                            + " keys, decisions about changes, who was briefed on the sheets");
         }
     }
 

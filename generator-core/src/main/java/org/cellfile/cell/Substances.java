@@ -54,17 +54,17 @@ public final class Substances {
             Map.entry("rescue", "rescue"),
             Map.entry("sheets", "sheets"),
             Map.entry("translations", "sheets"),
-            Map.entry("briefings", "briefings"),
             Map.entry(WordsFile.FOLDER, "sheets"),
             Map.entry(Reading.FILE, "sheets"),
+            Map.entry("sign-off-policy", "signatures"),
             Map.entry("revisions", "revisions"));
 
     /**
-     * What is about signing and printing, not about the cell: keys, who left, what is asked of sign-offs, the sign-offs, the ledger
-     * and what a copy holds void nothing.
+     * What is about signing, printing and people, not about the cell: keys, who left, the sign-offs, the
+     * ledger, what a copy holds and who was briefed on the sheets void nothing.
      */
     private static final Set<String> NO_SUBSTANCE =
-            Set.of("derived", "keys", "sign-offs", "sign-off-policy", "decisions", "copies", "left-out");
+            Set.of("derived", "keys", "sign-offs", "decisions", "copies", "left-out", "briefings");
 
     /** Single statements of the same sort. */
     private static final Pattern NO_SUBSTANCE_EITHER = Pattern.compile("cell/as-of|people/[^/]+/left");

@@ -284,16 +284,13 @@ public final class Reading {
     }
 
     /** A file needed byte for byte counts for signing by its digest. */
-    NamedFile needed(Section section, Stated<String> path) {
-        NamedFile file = NamedFile.read(section, path, this);
-        file.bytes()
-                .ifPresent(bytes -> needed.put(
-                        path.characters(),
-                        Statement.of(
-                                FILE + "/" + Statement.step(path.characters()) + "/sha256",
-                                Digest.sha256(bytes),
-                                path.where().position())));
-        return file;
+    void needed(Stated<String> path, byte[] bytes) {
+        needed.put(
+                path.characters(),
+                Statement.of(
+                        FILE + "/" + Statement.step(path.characters()) + "/sha256",
+                        Digest.sha256(bytes),
+                        path.where().position()));
     }
 
     private void unnamed() {

@@ -564,12 +564,16 @@ public final class Section {
     /** The plant's logo in a file beside the YAML, if one is stated and can be printed. */
     public Optional<LogoFile> logoIfStated(String key) {
         Stated<String> path = textIfStated(key);
-        return path.value().flatMap(given -> LogoFile.read(path, reading));
+        Optional<LogoFile> logo = path.value().flatMap(given -> LogoFile.read(path, reading));
+        logo.ifPresent(file -> reading.needed(path, file.content()));
+        return logo;
     }
 
     /** A file of the folder that is needed byte for byte. */
     public NamedFile file(String key) {
-        return reading.needed(this, text(key));
+        NamedFile file = NamedFile.read(this, text(key), reading);
+        file.bytes().ifPresent(bytes -> reading.needed(file.path(), bytes));
+        return file;
     }
 
     /** Files that bear something out, each held against its digest; or none. */

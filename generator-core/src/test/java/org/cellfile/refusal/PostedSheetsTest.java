@@ -87,15 +87,23 @@ class PostedSheetsTest {
     }
 
     @Test
-    void theEarliestDayOnWhichAnythingFallsDueEndsIt() {
+    void theEarliestDayOnWhichAnythingAtTheMachineFallsDueEndsIt() {
         Cell described = BaseCell.checked(cell).cell().orElseThrow();
+        LocalDate tested = described.verification().dues().stream()
+                .map(Due::on)
+                .min(LocalDate::compareTo)
+                .orElseThrow();
 
-        assertThat(code.until())
-                .isEqualTo(described.dues().stream()
-                        .map(Due::on)
-                        .min(LocalDate::compareTo)
-                        .orElseThrow()
-                        .toString());
+        assertThat(code.until()).isEqualTo(tested.toString());
+    }
+
+    /** What was measured with an instrument before its calibration ends holds on. */
+    @Test
+    void theCalibrationOfAnInstrumentDoesNotEndIt() {
+        LocalDate until = LocalDate.parse(code.until());
+
+        assertThat(BaseCell.checked(cell).cell().orElseThrow().dues())
+                .anyMatch(due -> due.tag().equals("stop-meter") && due.on().isBefore(until));
     }
 
     @Test
@@ -115,14 +123,14 @@ class PostedSheetsTest {
 
     @Test
     void whatFallsDueEarlierThanItSaysEndsItToo() throws IOException {
-        BaseCell.change(cell, "instruments.yaml", "calibration-due: 2027-03-04", "calibration-due: 2027-01-15");
+        BaseCell.change(cell, "tests.yaml", "every: 6 months", "every: 3 months");
 
         ReadSheet answer = answer(code.text());
         assertThat(code(cell, "automatic-operation").digest()).isEqualTo(code.digest());
         assertThat(answer.standing()).isEqualTo(Standing.OUTDATED);
         assertThat(answer.because())
                 .contains(
-                        "it says valid until " + code.until() + ", and something it rests on falls due on 2027-01-15");
+                        "it says valid until " + code.until() + ", and something it rests on falls due on 2027-01-14");
     }
 
     @Test

@@ -55,10 +55,15 @@ class ConformanceTest {
                 .files()
                 .orElseThrow();
         assertThat(pages)
-                .containsOnlyKeys(
+                .containsKeys(
                         example + "-due-dates.ics",
                         example + "-safety-file.pdf",
+                        "sheets/after-stop-en.pdf",
                         "sheets/automatic-operation-en.pdf",
+                        "sheets/emergency-en.pdf",
+                        "sheets/energy-isolation-en.pdf",
+                        "sheets/manual-reduced-speed-en.pdf",
+                        "sheets/shift-check-en.pdf",
                         "forms/briefing-record.pdf",
                         "forms/shift-check.pdf",
                         "forms/yearly-inspection.pdf",

@@ -7,6 +7,7 @@ import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.Reset;
+import org.cellfile.subject.energy.UnitedStates;
 import org.cellfile.subject.mode.Mode;
 
 /**
@@ -73,7 +74,8 @@ final class Untold {
     private static boolean missed(String sheet, PostedCell cell) {
         return switch (sheet) {
             case ManualReducedSpeed.ID -> !cell.identity().robots().isEmpty();
-            case EnergyIsolation.ID, EnergyRules.ID -> cell.energies().isEmpty();
+            case EnergyIsolation.ID -> cell.energies().isEmpty();
+            case EnergyRules.ID -> cell.energies().isEmpty() || UnitedStates.holds(cell.identity());
             case Emergency.ID -> cell.rescue().isEmpty();
             default -> false;
         };

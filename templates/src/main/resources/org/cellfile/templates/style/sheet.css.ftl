@@ -24,9 +24,9 @@
 body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 .head, .head-id, .foot-draft { font-size: 9pt; line-height: 1.2; }
 .head-row div { padding-bottom: 0.8mm; }
-.head-logo { width: 20%; }
+.head-logo { width: 16%; }
 .head-logo svg, .head-logo img { display: block; }
-<#if logo.svg?has_content || logo.png?has_content>.head-cell { width: 38%; } .head-state { width: 28%; } .head-page { width: 14%; }</#if>
+<#if logo.svg?has_content || logo.png?has_content>.head-cell { width: 46%; } .head-state { width: 25%; } .head-page { width: 13%; }</#if>
 .band svg { width: 3.6mm; height: ${(pageHigh - 30)?c}mm; }
 .sheet { position: relative; height: ${(pageHigh - 32)?c}mm; }
 
