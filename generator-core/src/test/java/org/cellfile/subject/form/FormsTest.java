@@ -147,8 +147,7 @@ class FormsTest {
         assertThat(printed(rows.get(1)).subList(1, 3))
                 .containsExactly(
                         "manual reduced speed",
-                        "No reaction: it is suspended in this mode. In its place: speed of 250 mm/s at most, enabling device,"
-                                + " hold-to-run, nobody else inside.");
+                        "No reaction: it is suspended in this mode. In its place: reduced speed, enabling device, hold-to-run.");
     }
 
     @Test
