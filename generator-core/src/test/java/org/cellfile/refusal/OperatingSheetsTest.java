@@ -106,7 +106,22 @@ class OperatingSheetsTest {
         assertThat(lines("manual-reduced-speed", "inside")).isEmpty();
         assertThat(lines("after-stop", "clear"))
                 .containsExactly(
-                        "Take away what caused the stop.", "Release an emergency stop only when the danger is over.");
+                        "Go in only as on the sheet “Isolating energy for maintenance”.",
+                        "Take away what caused the stop.",
+                        "Release an emergency stop only when the danger is over.");
+    }
+
+    @Test
+    void whereTheModeLetsNobodyInEveryEnergyIsIsolatedFirst() throws IOException {
+        BaseCell.change(
+                folder,
+                "modes.yaml",
+                "inside: {persons: 1, who: setter who holds the pendant, enabling-devices: [enabling]}",
+                "inside: {persons: 0}");
+
+        assertThat(lines("manual-reduced-speed", "inside")).contains("Nobody is inside in this mode either.");
+        assertThat(lines("after-stop", "clear"))
+                .startsWith("Go in only as on the sheet “Isolating energy for maintenance”.");
     }
 
     @Test

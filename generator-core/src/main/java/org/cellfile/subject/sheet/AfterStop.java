@@ -2,6 +2,7 @@ package org.cellfile.subject.sheet;
 
 import com.google.auto.service.AutoService;
 import java.util.List;
+import java.util.Optional;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.EmergencyStop;
@@ -55,14 +56,25 @@ public final class AfterStop implements SheetSort {
 
     private static Part clear(PostedCell cell, Wording wording) {
         Part part = wording.part("clear", Kind.ACTION, true);
-        if (cell.mode(Mode.MANUAL_REDUCED_SPEED).isPresent()) {
-            part = wording.tell(part, "enter", wording.shared(ManualReducedSpeed.ID + ".title"));
+        Optional<String> enter = enter(cell);
+        if (enter.isPresent()) {
+            part = wording.tell(part, "enter", wording.shared(enter.get() + ".title"));
         }
         part = wording.tell(part, "remove");
         if (cell.devices(EmergencyStop.class).findAny().isPresent()) {
             part = wording.tell(part, "release");
         }
         return part;
+    }
+
+    /** The sheet by which somebody goes in: where no mode lets anybody in, with every energy isolated. */
+    private static Optional<String> enter(PostedCell cell) {
+        if (cell.mode(Mode.MANUAL_REDUCED_SPEED)
+                .filter(mode -> mode.inside() > 0)
+                .isPresent()) {
+            return Optional.of(ManualReducedSpeed.ID);
+        }
+        return cell.energies().map(energies -> EnergyIsolation.ID);
     }
 
     private static Part restart(PostedCell cell, Wording wording) {

@@ -20,7 +20,7 @@ import org.cellfile.subject.sheet.Part.Line;
 
 /**
  * What in a step of the plant's own goes against a derived one, as far as words tell it: each language says by which words it is
- * known. A sentence that forbids, denies or reports goes against nothing. The rules are common practice.
+ * known. A clause that forbids, denies or reports goes against nothing. The rules are common practice.
  */
 final class Contradictions {
 
@@ -29,10 +29,19 @@ final class Contradictions {
     /** Steps that look whether anybody is inside and whether the doors are closed: the cell is not set going before them. */
     private static final Set<String> LOOKING = Set.of("nobody", "out", "closed", "all-closed");
 
+    /** Steps that are done before anybody goes in. */
+    private static final Set<String> FIRST_DONE = Set.of("stop", "selector", "pendant");
+
+    /** Parts during which the cell stands, and nobody presses reset or start. */
+    private static final Set<String> STANDING = Set.of("after-stop.find", "after-stop.clear");
+
     private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;:])\\s+");
 
-    private static final Pattern SPEED =
-            Pattern.compile("(\\d(?:[\\d.,'\u2019\u00a0\u202f]*\\d)?)[ \u00a0\u202f]?(mm/s|m/s|in/s)(?![\\p{L}\\d])");
+    private static final Pattern SPEED = Pattern.compile(
+            "(\\d(?:[\\d.,'\u2019\u00a0\u202f]*\\d)?)[ \u00a0\u202f]?((?:mm|m|in)\\s?/\\s?s)(?![\\p{L}\\d])");
+
+    /** A condition does not forbid what follows it, as in {@code if it does not close, bridge it}. */
+    private static final Pattern CLAUSE = Pattern.compile(",\\s+");
 
     private final SheetSort sort;
     private final PostedCell cell;
@@ -45,42 +54,25 @@ final class Contradictions {
     }
 
     /**
-     * Holds a step against the mode the cell is in while the sheet is followed, and against the derived steps behind it.
+     * Holds a step against the mode the cell is in while the sheet is followed, and against the derived steps around it.
      *
      * @param step as it stands in the language of the wording
      * @param part it belongs to
+     * @param ahead derived steps behind which it stands
      * @param behind derived steps before which it stands
      */
-    void hold(Stated<String> step, Part part, List<Line> behind, Wording wording) {
+    void hold(Stated<String> step, Part part, List<Line> ahead, List<Line> behind, Wording wording) {
         Optional<Mode> mode = cell.mode(sort.mode());
         mode.ifPresent(one -> speeds(step, one, wording));
         for (String sentence : SENTENCE.split(step.characters(), -1)) {
-            if (word(sentence, "unless", "(?!\\p{L})", wording).isPresent()) {
-                continue;
-            }
-            word(sentence, "defeating", "", wording)
+            said(sentence, "defeating", wording)
                     .ifPresent(word -> add(
                             step,
                             "`" + word + "` in this step puts a safeguard out of action, which every sheet forbids",
                             "take the step off the sheet; what has to be bypassed for a time is written into the bypass"
                                     + " register, with what takes its place"));
-            if (mode.filter(one -> one.inside() == 0).isPresent()) {
-                word(sentence, "entering", "", wording)
-                        .ifPresent(word -> add(
-                                step,
-                                "`" + word + "` in this step brings somebody inside, and in the mode `"
-                                        + mode.get().tag().characters() + "` nobody is",
-                                "write it on the sheet of a mode in which somebody may be inside, or say in the same sentence"
-                                        + " that it is forbidden"));
-            }
-            Optional<String> looking =
-                    behind.stream().map(Line::id).filter(LOOKING::contains).findFirst();
-            looking.ifPresent(look -> word(sentence, "starting", "", wording)
-                    .ifPresent(word -> add(
-                            step,
-                            "`" + word + "` in this step sets the cell going before the step `" + look
-                                    + "`, by which one looks first",
-                            "leave out `before`, so that it stands behind the derived steps")));
+            said(sentence, "entering", wording).ifPresent(word -> entering(step, word, mode, ahead, behind));
+            said(sentence, "starting", wording).ifPresent(word -> starting(step, word, part, behind));
         }
         if (part.sign().kind() == Kind.EMERGENCY && !behind.isEmpty()) {
             add(
@@ -89,6 +81,57 @@ final class Contradictions {
                             + behind.get(0).id() + "`",
                     "leave out `before`, so that it stands behind the derived steps");
         }
+    }
+
+    private void entering(Stated<String> step, String word, Optional<Mode> mode, List<Line> ahead, List<Line> behind) {
+        // Who goes in before everybody comes out is inside as the mode has it.
+        Optional<String> before = behind.stream()
+                .map(Line::id)
+                .filter(id -> FIRST_DONE.contains(id) || LOOKING.contains(id))
+                .findFirst()
+                .filter(FIRST_DONE::contains);
+        Optional<String> after = first(ahead, LOOKING);
+        if (mode.filter(one -> one.inside() == 0).isPresent()) {
+            add(
+                    step,
+                    "`" + word + "` in this step brings somebody inside, and in the mode `"
+                            + mode.get().tag().characters() + "` nobody is",
+                    "write it on the sheet of a mode in which somebody may be inside, or say in the same clause"
+                            + " that it is forbidden");
+        } else if (before.isPresent()) {
+            add(
+                    step,
+                    "`" + word + "` in this step brings somebody inside before the step `" + before.get()
+                            + "`, without which the robot may move as in automatic",
+                    "leave out `before`, so that it stands behind the derived steps");
+        } else if (after.isPresent()) {
+            add(
+                    step,
+                    "`" + word + "` in this step brings somebody inside after the step `" + after.get()
+                            + "`, by which one saw that nobody is",
+                    "write it into a part in which somebody may be inside, or before that step");
+        }
+    }
+
+    private void starting(Stated<String> step, String word, Part part, List<Line> behind) {
+        if (STANDING.contains(sort.id() + "." + part.id())) {
+            add(
+                    step,
+                    "`" + word
+                            + "` in this step sets the cell going while the cause of the stop is looked for or taken away",
+                    "write it into the part `restart`, behind the derived steps");
+            return;
+        }
+        first(behind, LOOKING)
+                .ifPresent(look -> add(
+                        step,
+                        "`" + word + "` in this step sets the cell going before the step `" + look
+                                + "`, by which one looks first",
+                        "leave out `before`, so that it stands behind the derived steps"));
+    }
+
+    private static Optional<String> first(List<Line> lines, Set<String> ids) {
+        return lines.stream().map(Line::id).filter(ids::contains).findFirst();
     }
 
     private void speeds(Stated<String> step, Mode mode, Wording wording) {
@@ -116,17 +159,31 @@ final class Contradictions {
         String[] parts = matcher.group(1).split(mark, 2);
         String whole = parts[0].replaceAll("\\D", "");
         String number = parts.length == 1 ? whole : whole + "." + parts[1].replaceAll("\\D", "");
-        return Unit.of(matcher.group(2)).map(unit -> new Quantity(new BigDecimal(number), unit));
+        return Unit.of(matcher.group(2).replaceAll("\\s", "")).map(unit -> new Quantity(new BigDecimal(number), unit));
     }
 
-    /** The word of the sentence that begins with one of those the language lists under the key. */
-    private static Optional<String> word(String sentence, String key, String end, Wording wording) {
+    /** The first such word in a clause that neither forbids it nor goes on with what the clause before it forbids. */
+    private static Optional<String> said(String sentence, String key, Wording wording) {
+        boolean forbidden = false;
+        for (String clause : CLAUSE.split(sentence, -1)) {
+            Optional<String> word = word(clause, key, "", wording);
+            forbidden |= word(clause, "unless", "(?!\\p{L})", wording).isPresent();
+            if (word.isPresent() && !forbidden) {
+                return word;
+            }
+            forbidden &= word.isPresent();
+        }
+        return Optional.empty();
+    }
+
+    /** The word of the clause that begins with one of those the language lists under the key. */
+    private static Optional<String> word(String clause, String key, String end, Wording wording) {
         return Arrays.stream(wording.shared("own-steps." + key).split(",", -1))
                 .map(String::strip)
                 .filter(beginning -> !beginning.isEmpty())
                 .map(beginning -> Pattern.compile(
                         "(?iu)(?<!\\p{L})" + Pattern.quote(beginning) + (end.isEmpty() ? "\\p{L}*" : end)))
-                .map(pattern -> pattern.matcher(sentence))
+                .map(pattern -> pattern.matcher(clause))
                 .filter(Matcher::find)
                 .map(Matcher::group)
                 .findFirst();

@@ -74,7 +74,12 @@ final class OwnSteps {
         Part was = parts.get(part);
         String told = NamedDevices.told(step.words(), cell, wording, findings);
         new Contradictions(sort, cell, findings)
-                .hold(wording.stated(step.words()), was, List.copyOf(lines.subList(at, lines.size())), wording);
+                .hold(
+                        wording.stated(step.words()),
+                        was,
+                        List.copyOf(lines.subList(0, at)),
+                        List.copyOf(lines.subList(at, lines.size())),
+                        wording);
         lines.add(at, new Line("", told));
         parts.set(part, was.with(lines));
     }

@@ -1,13 +1,18 @@
 package org.cellfile.subject.sheet;
 
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
+import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.sheet.Sheets.PostedCopy;
+import org.cellfile.subject.sheet.Sheets.Printing;
 
 /** Where copies of the printed sheets hang. A sheet that hangs nowhere tells nobody anything. */
 final class Posting {
@@ -17,6 +22,9 @@ final class Posting {
 
     /** A printed sheet hangs nowhere. */
     static final FindingId NOWHERE = new FindingId("sheet.posted-nowhere");
+
+    /** Two printings are named alike, or one language stands twice in a printing. */
+    static final FindingId TWICE = new FindingId("sheet.printed-twice");
 
     private Posting() {}
 
@@ -65,6 +73,35 @@ final class Posting {
                             + String.join("`, `", nowhere) + "` is posted anywhere",
                     "state under `posted` where a copy of each hangs; a language in which nobody at the cell reads is taken out of"
                             + " `printed`"));
+        }
+    }
+
+    /** Sheets are named by their languages; of two named alike the later would take the place of the earlier. */
+    static void reportTwice(PostedCell cell, Findings findings) {
+        Map<List<String>, Span> before = new HashMap<>();
+        for (Printing printing : cell.sheets().printings()) {
+            List<String> tags = tags(printing.languages());
+            if (tags.isEmpty()) {
+                continue;
+            }
+            Span where = printing.languages().get(0).where();
+            Span first = before.putIfAbsent(tags, where);
+            if (first != null) {
+                findings.add(Finding.refuses(
+                        TWICE,
+                        "",
+                        where,
+                        "the sheets are printed in `" + String.join("` and `", tags) + "` at " + first.position()
+                                + " already, and these would take their place",
+                        "keep one of the two, with the paper on which it is hung up"));
+            } else if (Set.copyOf(tags).size() < tags.size()) {
+                findings.add(Finding.refuses(
+                        TWICE,
+                        "",
+                        where,
+                        "a language stands twice in this printing: `" + String.join("`, `", tags) + "`",
+                        "name each language once"));
+            }
         }
     }
 

@@ -37,7 +37,8 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
         Languages known = new Languages(cell.sheets(), printings(cell), findings);
         for (Printing printing : printings(cell)) {
             List<Language> languages = known.of(printing);
-            if (languages.size() == printing.languages().size()) {
+            // What names no language is told where it was read.
+            if (!languages.isEmpty() && languages.size() == printing.languages().size()) {
                 for (SheetSort sort : SheetSorts.telling(cell)) {
                     List<Wording> wordings = languages.stream()
                             .map(language -> new Wording(sort.id(), language, translations))
@@ -46,6 +47,7 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
                 }
             }
         }
+        Posting.reportTwice(cell, findings);
         Posting.look(cell, sheets, findings);
         Untold.report(cell, findings);
         known.reportNotPrinted(translations.languages());
