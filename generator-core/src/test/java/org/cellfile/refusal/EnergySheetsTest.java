@@ -44,7 +44,7 @@ class EnergySheetsTest {
                 .containsExactly(
                         "Mains supply: Measure 0 V at terminal X1.",
                         "Weight of the arm: Push the arm down by hand. It stays.",
-                        "Try to start the cell. Nothing moves. Then work.");
+                        "Try to start the cell. Nothing moves. Press stop. Then work.");
     }
 
     @Test

@@ -13,18 +13,19 @@
 <div class="head-logo"><#if logo.svg?has_content><svg xmlns="http://www.w3.org/2000/svg" viewBox="${logo.box}" alt="${label.operator}" style="${size}">${logo.svg?no_esc}</svg><#else><img src="data:image/png;base64,${logo.png}" alt="${label.operator}" style="${size}"/></#if></div>
 </#if>
 </#macro>
-<#-- What stands in the margins of every page; on pages that are handed out by themselves with the first things that bar release. -->
-<#macro running alone=true>
+<#-- What stands in the margins of every page; on pages that are handed out by themselves with the first things that bar release,
+     which are told in English and therefore stand on no page in another language. -->
+<#macro running alone=true english=true>
 <div class="head">
   <div class="head-row">
-    <@mark/><div class="head-cell"><span class="head-name">${label.cellName}</span> <span class="head-id">${label.cellId}</span></div>
+    <@mark/><div class="head-cell"><span class="head-name">${words["cell-name"]!label.cellName}</span> <span class="head-id">${label.cellId}</span></div>
     <div class="head-state"><#if draft><span class="draft-mark">${words.draft}</span> </#if><span>${words.revision} ${label.revision}<#if !draft>, ${words.released}</#if></span></div>
     <div class="head-page"><span>${words.page} </span><span class="page-number"></span><span> ${words.of} </span><span class="page-count"></span></div>
   </div>
 </div>
 <#if draft>
 <div class="band"><#include "drawings/draft-band.svg.ftl"></div>
-<div class="foot-draft"><span class="draft-mark">${words.draft}</span> ${words["draft-notice"]}, ${words["as-of"]} ${label.asOf}. ${count()}<#if alone && inShort?has_content>: ${inShort}<#if !inShortAll>; ${words["status.all"]}</#if></#if>.</div>
+<div class="foot-draft"><span class="draft-mark">${words.draft}</span> ${words["draft-notice"]}, ${words["as-of"]} ${label.asOf}. ${count()}<#if alone && inShort?has_content><#if english>: ${inShort}<#if !inShortAll>; ${words["status.all"]}</#if><#else>; ${words["status.all"]}</#if></#if>.</div>
 <#else>
 <div class="foot-draft">${words.released}, ${words["as-of"]} ${label.asOf}</div>
 </#if>

@@ -103,7 +103,7 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
                 Foot.displays(cell, wordings),
                 Foot.dates(validUntil, cell, wordings),
                 validUntil.map(LocalDate::toString).orElse(""),
-                frame(wordings));
+                frame(cell, wordings));
     }
 
     /** The earliest day on which something it rests on falls due. */
@@ -129,8 +129,13 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
     }
 
     /** What stands around the text, each in every language. */
-    private static Map<String, String> frame(List<Wording> wordings) {
+    private static Map<String, String> frame(PostedCell cell, List<Wording> wordings) {
         Map<String, String> frame = new TreeMap<>();
+        frame.put(
+                "cell-name",
+                Wording.inEach(
+                        wordings,
+                        wording -> wording.text(cell.identity().facts().name())));
         for (String key : wordings.get(0).language().keys()) {
             if (key.startsWith(FRAME)) {
                 frame.put(key.substring(FRAME.length()), Wording.inEach(wordings, wording -> wording.shared(key)));
