@@ -162,12 +162,12 @@ public final class Composition {
                 BriefingRecord.form(titles(cell), responsible));
     }
 
-    /** What the sheets are called in the first of their languages. */
+    /** What each sheet is called in the language in which it is printed first; the form asks for that of the briefing. */
     private static List<String> titles(Cell cell) {
-        return sheets(cell).stream()
-                .map(sheet -> sheet.title().get(0))
-                .distinct()
-                .toList();
+        Map<String, String> titles = new LinkedHashMap<>();
+        sheets(cell)
+                .forEach(sheet -> titles.putIfAbsent(sheet.id(), sheet.title().get(0)));
+        return List.copyOf(titles.values());
     }
 
     private static List<Chapter> chapters(Cell cell) {

@@ -20,8 +20,8 @@ public final class BriefingRecord {
 
     public static final String ID = "briefing-record";
 
-    /** As many as one page takes beside the sheets. */
-    private static final int PEOPLE = 10;
+    /** As many as one page, also of Letter, takes beside seven sheets and the signature of whoever briefs. */
+    private static final int PEOPLE = 8;
 
     private static final Words WORDS = Words.of("forms/" + ID);
 
