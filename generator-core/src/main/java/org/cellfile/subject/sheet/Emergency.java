@@ -46,6 +46,10 @@ public final class Emergency implements SheetSort {
         if (!places.isEmpty()) {
             part = wording.tell(part, "places", places);
         }
+        if (cell.devices(EmergencyStop.class)
+                .anyMatch(device -> device.sort() instanceof EmergencyStop stop && stop.handHeld())) {
+            part = wording.tell(part, "pendant");
+        }
         return wording.tell(part, "leave", cell.responsible());
     }
 

@@ -33,6 +33,11 @@ public final class Translations {
 
     private final String own;
     private final List<Translated> translated;
+    /** A translation holds other numbers than its text. */
+    static final FindingId OTHER_NUMBERS = new FindingId("translation.other-numbers");
+
+    private static final Pattern NUMBER = Pattern.compile("\\d+([.,]\\d+)*");
+
     /** A number with its unit, as in {@code 2.5 bar}: it is the same in every language but for its decimal mark. */
     private static final Pattern AMOUNT = Pattern.compile("\\d+(\\.\\d+)? ?(\\p{L}{1,3}|%|°C|°F)");
 
@@ -114,7 +119,36 @@ public final class Translations {
                     "give it under `translations` in the very words that stand here, with `" + tag
                             + ":` below it, in the words of somebody whose language it is"));
         }
+        found.ifPresent(words -> sameNumbers(stated, words, tag));
         return found.orElse(stated);
+    }
+
+    /** In another language the words change, and never a number: post 4 is not post 5. */
+    private void sameNumbers(Stated<String> stated, Stated<String> words, String tag) {
+        List<String> meant = numbers(stated);
+        List<String> named = numbers(words);
+        if (!meant.equals(named) && told.add(tag + " " + words.characters() + " " + stated.characters())) {
+            findings.add(Finding.refuses(
+                    OTHER_NUMBERS,
+                    "",
+                    words.where(),
+                    "this translation holds " + listed(named) + ", and the text it translates " + listed(meant) + " ("
+                            + stated.where().position() + ")",
+                    "write the same numbers in digits in every language; their order may differ"));
+        }
+    }
+
+    /** Sorted, with a point as decimal mark, so that only their amounts count. */
+    private static List<String> numbers(Stated<String> text) {
+        return NUMBER.matcher(text.characters())
+                .results()
+                .map(number -> number.group().replace(',', '.'))
+                .sorted()
+                .toList();
+    }
+
+    private static String listed(List<String> numbers) {
+        return numbers.isEmpty() ? "no number" : "the numbers " + String.join("; ", numbers);
     }
 
     /** Every text that was posted, with its language. */
