@@ -65,6 +65,7 @@ class EnergySheetsTest {
                 .containsExactly(
                         "Press the nearest emergency stop.",
                         "They are here: operator panel.",
+                        "Another is on the pendant.",
                         "Leave it pressed. Nobody starts before I. Lorne says so.");
         assertThat(lines(panel("emergency", "call")))
                 .containsExactly(
