@@ -189,7 +189,7 @@ public final class ChangeNoteBlocks {
                         : limited(
                                 "Copies of sheets to change: ",
                                 compared.sheets(),
-                                sheet -> sheet.id() + ", " + sheet.todo() + " (" + String.join("; ", sheet.parts())
+                                sheet -> sheet.id() + ", " + sheet.toBeDone() + " (" + String.join("; ", sheet.parts())
                                         + ")"));
         points.add(
                 compared.lapsed().isEmpty()

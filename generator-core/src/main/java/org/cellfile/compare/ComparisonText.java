@@ -215,7 +215,7 @@ public final class ComparisonText {
     }
 
     private static String sheet(SheetChange sheet) {
-        return sheet.id() + ", " + sheet.todo() + ": " + String.join("; ", sheet.parts());
+        return sheet.id() + ", " + sheet.toBeDone() + ": " + String.join("; ", sheet.parts());
     }
 
     private static String signOff(LapsedSignOff one) {

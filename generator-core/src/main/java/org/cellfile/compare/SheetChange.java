@@ -71,17 +71,17 @@ public record SheetChange(
     }
 
     /** What is to be done with its copies, where; nothing when none hangs anywhere. */
-    public String todo() {
-        List<String> todo = new ArrayList<>();
-        add(todo, "exchange at ", exchange);
-        add(todo, "post at ", post);
-        add(todo, "take down at ", takeDown);
-        return todo.isEmpty() ? "hangs nowhere" : String.join("; ", todo);
+    public String toBeDone() {
+        List<String> due = new ArrayList<>();
+        add(due, "exchange at ", exchange);
+        add(due, "post at ", post);
+        add(due, "take down at ", takeDown);
+        return due.isEmpty() ? "hangs nowhere" : String.join("; ", due);
     }
 
-    private static void add(List<String> todo, String what, List<String> places) {
+    private static void add(List<String> due, String what, List<String> places) {
         if (!places.isEmpty()) {
-            todo.add(what + Text.listed(places));
+            due.add(what + Text.listed(places));
         }
     }
 }

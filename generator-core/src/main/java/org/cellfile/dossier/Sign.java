@@ -12,8 +12,6 @@ public enum Sign {
     HAZARD(Kind.HAZARD),
     /** a movement that begins by itself */
     AUTOMATIC_START(Kind.HAZARD),
-    /** something that crushes a hand */
-    CRUSHING(Kind.HAZARD),
     /** do not reach in */
     PROHIBITION(Kind.PROHIBITION),
     /** nobody goes in */

@@ -12,7 +12,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The verb from outside: what it understands, and its exit codes. */
+/** The verb from outside: what it understands, and its exit codes. The figures and texts are constructed. */
 class PostedVerbTest {
 
     private static final String ANOTHER =

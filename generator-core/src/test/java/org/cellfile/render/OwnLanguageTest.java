@@ -27,7 +27,7 @@ import org.cellfile.refusal.BaseCell;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** A plant brings a language with one file, and a typeface where it needs one. The words are made up. */
+/** A plant brings a language with one file, and a typeface where it needs one. The words are made up. The figures and texts are constructed. */
 class OwnLanguageTest {
 
     private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);

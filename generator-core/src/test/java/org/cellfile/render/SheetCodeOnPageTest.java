@@ -31,7 +31,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The code on a sheet, looked at as a camera does: the image of the page, not what was written into it. */
+/** The code on a sheet, looked at as a camera does: the image of the page, not what was written into it. The figures and texts are constructed. */
 class SheetCodeOnPageTest {
 
     private static String decoded(BufferedImage page) throws ReaderException {

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
+/** The texts are constructed. */
 class LineBreaksTest {
 
     /** What stands between two places at which a line may end. */

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What a typeface of the plant's must be, and what it is good for. */
+/** What a typeface of the plant's must be, and what it is good for. The figures and texts are constructed. */
 class TypefaceTest {
 
     /** fsType: 0 allows everything, bit 2 to preview and print, bit 3 to edit (OpenType specification, OS/2). */

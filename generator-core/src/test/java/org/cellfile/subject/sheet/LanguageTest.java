@@ -23,7 +23,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** The built-in languages say the same things. */
+/** The built-in languages say the same things. The figures and texts are constructed. */
 class LanguageTest {
 
     private static final Language FIRST = Language.of(Language.FIRST, List.of()).orElseThrow();
