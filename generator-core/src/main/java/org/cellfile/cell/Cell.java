@@ -57,6 +57,8 @@ import org.cellfile.subject.identity.RobotLoad;
 import org.cellfile.subject.ledger.Ledger;
 import org.cellfile.subject.mode.Mode;
 import org.cellfile.subject.mode.Operation;
+import org.cellfile.subject.plan.Layout;
+import org.cellfile.subject.plan.Plan;
 import org.cellfile.subject.register.Registers;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
@@ -87,6 +89,7 @@ public record Cell(
         List<ClearanceGap> clearances,
         List<Guarding> safeguards,
         List<Complement> complementary,
+        Optional<Layout> layout,
         ControlSystem controlSystem,
         List<Operation> operations,
         Registers registers,
@@ -135,6 +138,7 @@ public record Cell(
         Verification.Records functionTests = Verification.Records.read(top);
         Optional<Energies> energies = Energies.read(top);
         Optional<Rescue> rescue = Rescue.read(top);
+        Optional<Plan> plan = Plan.read(top);
         Sheets sheets = Sheets.read(top, sources.files());
         SignOffs signOffs = SignOffs.read(top, sources.files());
         Copies copies = Copies.read(top, Substances.chapters());
@@ -168,6 +172,15 @@ public record Cell(
                     devices);
             Minimums.Around asked =
                     new Minimums.Around(identity.standards(), !identity.robots().isEmpty(), zones, safeguards, devices);
+            List<ZoneExtent> extents = zones.stream()
+                    .map(zone -> new ZoneExtent(zone, identity.robot(zone.robot()), named(stops, zone.overrun())))
+                    .toList();
+            List<ClearanceGap> gaps = clearances.stream()
+                    .map(one -> new ClearanceGap(one, crushing, identity.instrument(one.instrument())))
+                    .toList();
+            List<Complement> complements = devices.stream()
+                    .map(device -> new Complement(device, around))
+                    .toList();
             return new Cell(
                     identity,
                     robots,
@@ -175,18 +188,20 @@ public record Cell(
                     stops.stream()
                             .map(stop -> trend(stop, guardings, zones, registers))
                             .toList(),
-                    zones.stream()
-                            .map(zone ->
-                                    new ZoneExtent(zone, identity.robot(zone.robot()), named(stops, zone.overrun())))
-                            .toList(),
+                    extents,
                     risks,
-                    clearances.stream()
-                            .map(one -> new ClearanceGap(one, crushing, identity.instrument(one.instrument())))
-                            .toList(),
+                    gaps,
                     guardings,
-                    devices.stream()
-                            .map(device -> new Complement(device, around))
-                            .toList(),
+                    complements,
+                    plan.map(drawn -> new Layout(
+                            drawn,
+                            new Layout.Around(
+                                    robots,
+                                    extents,
+                                    guardings,
+                                    complements,
+                                    gaps,
+                                    identity.standards().inForce(RobotCellStandard.class)))),
                     control.map(standard -> ControlSystem.of(described, standard, risks, guardings, devices, asked::of))
                             .orElseGet(() -> ControlSystem.notRecomputed(described)),
                     modes.stream()
@@ -403,6 +418,7 @@ public record Cell(
         all.addAll(trends);
         all.addAll(safeguards);
         all.addAll(complementary);
+        layout.ifPresent(drawn -> all.addAll(drawn.distances()));
         all.addAll(controlSystem.recomputed());
         all.addAll(operations);
         return all;
@@ -504,6 +520,7 @@ public record Cell(
         List<Finding> findings = new ArrayList<>();
         recomputed().forEach(one -> findings.addAll(one.findings()));
         findings.addAll(verification.findings());
+        findings.addAll(layout.map(Layout::findings).orElseGet(() -> List.of(Plan.missing(identity.where()))));
         findings.addAll(IsolationFaults.of(energies, identity));
         findings.addAll(RescueFaults.of(rescue, zones, identity));
         findings.addAll(posted().findings());

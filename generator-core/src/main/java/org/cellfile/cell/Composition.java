@@ -51,6 +51,7 @@ import org.cellfile.subject.identity.Confirmation;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.IdentityChapter;
 import org.cellfile.subject.mode.ModeChapter;
+import org.cellfile.subject.plan.PlanChapter;
 import org.cellfile.subject.register.RegisterChapters;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
@@ -182,6 +183,7 @@ public final class Composition {
                 ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())));
         chapters.add(SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity));
         chapters.add(SafeguardChapters.distances(cell.safeguards(), workings));
+        cell.layout().ifPresent(layout -> chapters.add(PlanChapter.chapter(layout, identity)));
         chapters.add(MarginsChapter.chapter(cell.safeguards(), workings));
         if (!compared.isEmpty()) {
             chapters.add(OtherEditionsChapter.chapter(cell.safeguards(), compared, workings));

@@ -18,6 +18,9 @@ import org.cellfile.trace.Derived;
 /** What of a cell belongs to the substance of which chapter. */
 public final class Substances {
 
+    /** Key and chapter; what is derived on the plan stands under the tag of its thing with this behind it. */
+    private static final String PLAN = "plan";
+
     /** The chapter in which each top-level key of the description is printed. */
     private static final Map<String, String> CHAPTERS = Map.ofEntries(
             Map.entry("cell", "identity"),
@@ -36,6 +39,7 @@ public final class Substances {
             Map.entry("subsystems", "subsystems"),
             Map.entry("parts", "subsystems"),
             Map.entry("modes", "modes"),
+            Map.entry(PLAN, PLAN),
             Map.entry("tests", "function-tests"),
             Map.entry("test-plan", "function-tests"),
             Map.entry("stop-tests", "stop-evidence"),
@@ -97,6 +101,9 @@ public final class Substances {
                 String[] steps = statement.path().split("/", 3);
                 if (steps.length > 1) {
                     things.putIfAbsent(steps[1], chapter);
+                }
+                if (chapter.equals(PLAN) && steps.length > 2) {
+                    things.put(steps[2].split("/", 2)[0] + "." + PLAN, chapter);
                 }
             }
         }

@@ -21,6 +21,7 @@ import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Nearest;
+import org.cellfile.geometry.Point;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Interval;
 import org.cellfile.quantity.Quantity;
@@ -408,6 +409,37 @@ public final class Section {
                         + later.get() + " (" + before.where().position() + ")",
                 "see in the record which of the two is written wrongly");
         return new Missing<>(after.where(), then);
+    }
+
+    /**
+     * A direction or an angle up to a full circle, that must be there.
+     */
+    public Stated<Quantity> direction(String key) {
+        return due(key).flatMap(node -> scalar(key, node))
+                .flatMap(text -> WrittenQuantity.direction(text, key, reading.findings()))
+                .orElseGet(() -> missing(key));
+    }
+
+    /** A point of a plan, in millimetres, that must be there. */
+    public Stated<Point> point(String key, Unit unit) {
+        return due(key).flatMap(node -> WrittenPoint.read(key, node, unit, this))
+                .orElseGet(() -> missing(key));
+    }
+
+    /** A point of a plan, in millimetres, or nothing. */
+    public Stated<Point> pointIfStated(String key, Unit unit) {
+        return may(key).flatMap(node -> WrittenPoint.read(key, node, unit, this))
+                .orElseGet(() -> missing(key));
+    }
+
+    /** Points of a plan in order, in millimetres; at least one. One that cannot be read is left out, which was reported. */
+    public List<Stated<Point>> points(String key, Unit unit) {
+        List<Stated<Point>> points = new ArrayList<>();
+        for (Node item : due(key).map(node -> items(key, node)).orElseGet(List::of)) {
+            WrittenPoint.read(key, item, unit, this).ifPresent(points::add);
+        }
+        reportEmpty(key);
+        return points;
     }
 
     /** The tag of the thing this section describes. */

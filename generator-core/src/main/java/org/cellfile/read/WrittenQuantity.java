@@ -53,6 +53,8 @@ final class WrittenQuantity {
     /** The longest that is believed of a mean time to failure, which is that of many parts together (common practice). */
     static final Quantity LONGEST_MEAN = Quantity.years("1000000000");
 
+    private static final Quantity FULL_CIRCLE = Quantity.of("360", Unit.DEGREE);
+
     private WrittenQuantity() {}
 
     /**
@@ -71,6 +73,12 @@ final class WrittenQuantity {
     /** Reads a time above zero that is not that of a stop: of a cycle, of a life; and not longer than the longest believed. */
     static Optional<Stated<Quantity>> longTime(Stated<String> text, String key, Quantity longest, Findings findings) {
         return read(text, key, Optional.of(Dimension.TIME), Unit.ofLongTimes(), Optional.of(longest), false, findings);
+    }
+
+    /** Reads a direction in the plane, or an angle up to a full circle. */
+    static Optional<Stated<Quantity>> direction(Stated<String> text, String key, Findings findings) {
+        Optional<Dimension> angle = Optional.of(Dimension.ANGLE);
+        return read(text, key, angle, Unit.written(Dimension.ANGLE), Optional.of(FULL_CIRCLE), true, findings);
     }
 
     /** Reads a score above zero. */

@@ -10,6 +10,7 @@ import org.cellfile.quantity.Quantity;
  */
 public sealed interface Term
         permits Given,
+                Coordinate,
                 Fixed,
                 Count,
                 Sum,

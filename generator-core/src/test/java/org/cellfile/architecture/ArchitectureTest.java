@@ -42,6 +42,7 @@ class ArchitectureTest {
             "org.cellfile.source..",
             "org.cellfile.finding..",
             "org.cellfile.quantity..",
+            "org.cellfile.geometry..",
             "org.cellfile.trace..",
             "org.cellfile.dossier..",
             "org.cellfile.calculation..",
@@ -61,6 +62,7 @@ class ArchitectureTest {
             "org.cellfile.subject.verification..",
             "org.cellfile.subject.form..",
             "org.cellfile.subject.energy..",
+            "org.cellfile.subject.plan..",
             "org.cellfile.subject.sheet..",
             "org.cellfile.subject.signoff..",
             "org.cellfile.subject.ledger..",
@@ -112,6 +114,7 @@ class ArchitectureTest {
             .and(only("org.cellfile.render.calendar..")
                     .dependOnClassesThat()
                     .resideInAnyPackage("biweekly..", "com.github.mangstadt.vinnie.."))
+            .and(only("org.cellfile.geometry..").dependOnClassesThat().resideInAPackage("org.locationtech.."))
             .and(only("org.cellfile.render.code..").dependOnClassesThat().resideInAPackage("com.google.zxing.."))
             .and(only("org.cellfile").dependOnClassesThat().resideInAPackage("org.eclipse.jgit.."))
             .and(only("org.cellfile.cli..").dependOnClassesThat().resideInAPackage("picocli.."))

@@ -19,6 +19,7 @@ import org.cellfile.JudgingDay;
 import org.cellfile.cell.Cell;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingText;
+import org.cellfile.subject.plan.Plan;
 import org.cellfile.subject.signoff.Ed25519;
 import org.cellfile.subject.signoff.KeyFile;
 import org.cellfile.subject.signoff.SignOff;
@@ -32,7 +33,9 @@ import org.cellfile.verdict.Verdict;
  *
  * <p>As it lies there nobody signed it, since each case changes it and would void every sign-off; what is found about sign-offs is
  * left out of {@link #check}, so that each case tells its own matter only. Cases about sign-offs are laid over the signed cell, and
- * all that is found counts: see {@link #signed} and {@link #checkSigned}.
+ * all that is found counts: see {@link #signed} and {@link #checkSigned}. The signed cell also has a plan; the base cell has none, as
+ * most cases change what would stand on it, and that it has none is left out as well. Cases about the plan are laid over
+ * {@link #planned}.
  */
 public final class BaseCell {
 
@@ -102,6 +105,21 @@ public final class BaseCell {
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
+    }
+
+    /** True when a case is about the plan. */
+    static boolean isAboutThePlan(String id) {
+        return id.startsWith("plan.") || id.endsWith("-on-plan");
+    }
+
+    /** The base cell with its plan, and the files of a case in place of their own. */
+    static Path planned(Path files, Path folder) throws IOException {
+        overlay(files, folder);
+        Path plan = folder.resolve("plan.yaml");
+        if (!Files.exists(plan)) {
+            Files.write(plan, Files.readAllBytes(SIGNED.resolve("plan.yaml")));
+        }
+        return folder;
     }
 
     /** True when a case is about signing. */
@@ -174,7 +192,8 @@ public final class BaseCell {
     private static Verdict withoutSignOffs(Verdict all) {
         return Decision.decide(
                 all.findings().stream()
-                        .filter(finding -> !finding.id().words().startsWith("sign-off."))
+                        .filter(finding -> !finding.id().words().startsWith("sign-off.")
+                                && !finding.id().equals(Plan.MISSING))
                         .toList(),
                 List.of(), // deviations were taken into account
                 () -> ((Printable) all).dossier());

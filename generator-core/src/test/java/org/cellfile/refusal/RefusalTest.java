@@ -53,7 +53,11 @@ class RefusalTest {
         Path files = BaseCell.REFUSALS.resolve(path);
         Verdict verdict = BaseCell.isAboutSigning(path.getName(0).toString())
                 ? BaseCell.checkSigned(BaseCell.signed(files, folder))
-                : BaseCell.check(BaseCell.overlay(files, folder), files);
+                : BaseCell.check(
+                        BaseCell.isAboutThePlan(path.getName(0).toString())
+                                ? BaseCell.planned(files, folder)
+                                : BaseCell.overlay(files, folder),
+                        files);
 
         assertThat(BaseCell.ids(verdict.findings())).contains(path.getName(0).toString());
         Path expected = files.resolve(BaseCell.EXPECTED);

@@ -38,6 +38,21 @@ public interface Device {
         return Set.of();
     }
 
+    /** What it is when seen from above. */
+    enum Footprint {
+        /** a line that is crossed */
+        LINE,
+        /** floor that is stood on */
+        AREA,
+        /** a place at which somebody works it */
+        SPOT
+    }
+
+    /** What it is on a plan. */
+    default Footprint footprint() {
+        return Footprint.LINE;
+    }
+
     /** Its places that have a distance of their own. */
     default List<Place> places() {
         return List.of();

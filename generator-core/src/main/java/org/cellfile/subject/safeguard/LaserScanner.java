@@ -92,6 +92,11 @@ public final class LaserScanner implements Kind {
         }
 
         @Override
+        public Footprint footprint() {
+            return Footprint.AREA;
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             return Millimetres.of(Map.of("fieldHeight", field.height()));
         }

@@ -89,6 +89,11 @@ public final class PressureSensitiveMat implements Kind {
         }
 
         @Override
+        public Footprint footprint() {
+            return Footprint.AREA;
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             return Millimetres.of(Map.of("step", step, "width", width));
         }

@@ -209,6 +209,11 @@ public final class TwoHandControl implements Kind {
         }
 
         @Override
+        public Footprint footprint() {
+            return Footprint.SPOT;
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             Map<String, Object> data = new TreeMap<>(Millimetres.of(Map.of("actuators", height)));
             if (isShrouded()) {

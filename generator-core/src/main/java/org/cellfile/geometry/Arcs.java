@@ -1,0 +1,51 @@
+package org.cellfile.geometry;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import org.locationtech.jts.geom.Coordinate;
+
+/** On which side of a true arc its chords lie. They leave it by no more than {@value #DEVIATION} mm. */
+public enum Arcs {
+    /** the shape is no larger than the true one: for what a field sees */
+    WITHIN,
+    /** the shape is no smaller than the true one: for what is dangerous */
+    AROUND;
+
+    private static final double DEVIATION = 0.02;
+    private static final int FEWEST_CHORDS_OF_A_CIRCLE = 16;
+
+    /**
+     * The corners of an arc, counter-clockwise.
+     *
+     * @param from in radians, from the direction of x
+     * @param through in radians, above zero
+     */
+    List<Coordinate> corners(Point centre, BigDecimal radius, double from, double through) {
+        double r = radius.doubleValue();
+        double half = StrictMath.acos(r / (r + DEVIATION));
+        int chords = (int) Math.max(
+                Math.ceil(through / (2 * half)), Math.ceil(through * FEWEST_CHORDS_OF_A_CIRCLE / (2 * Math.PI)));
+        double step = through / chords;
+        List<Coordinate> corners = new ArrayList<>();
+        corners.add(at(centre, r, from));
+        if (this == AROUND) {
+            // Corners where the tangents at the ends of the chords meet.
+            for (int i = 0; i < chords; i++) {
+                corners.add(at(centre, r / StrictMath.cos(step / 2), from + (i + 0.5) * step));
+            }
+        } else {
+            for (int i = 1; i < chords; i++) {
+                corners.add(at(centre, r, from + i * step));
+            }
+        }
+        corners.add(at(centre, r, from + through));
+        return corners;
+    }
+
+    private static Coordinate at(Point centre, double radius, double angle) {
+        return new Coordinate(
+                centre.x().doubleValue() + radius * StrictMath.cos(angle),
+                centre.y().doubleValue() + radius * StrictMath.sin(angle));
+    }
+}

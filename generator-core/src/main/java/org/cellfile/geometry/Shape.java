@@ -1,0 +1,209 @@
+package org.cellfile.geometry;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
+import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
+import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.valid.IsSimpleOp;
+
+/** A spot, a line or an area of the plan, or several. Lengths are in mm, areas in mm². */
+public final class Shape {
+
+    static final GeometryFactory FACTORY = new GeometryFactory();
+
+    private final Geometry geometry;
+
+    Shape(Geometry geometry) {
+        this.geometry = geometry;
+    }
+
+    /** No point at all. */
+    public static Shape nothing() {
+        return new Shape(FACTORY.createPolygon());
+    }
+
+    public static Shape spot(Point point) {
+        return new Shape(FACTORY.createPoint(point.coordinate()));
+    }
+
+    /** From point to point; at least two. */
+    public static Shape line(List<Point> points) {
+        return new Shape(FACTORY.createLineString(coordinates(points)));
+    }
+
+    /** Everything within an outline; at least three corners, the last is joined to the first. */
+    public static Shape area(List<Point> corners) {
+        List<Point> closed = new ArrayList<>(corners);
+        closed.add(corners.get(0));
+        return new Shape(FACTORY.createPolygon(coordinates(closed)));
+    }
+
+    public static Shape circle(Point centre, BigDecimal radius, Arcs arcs) {
+        return area(arcs.corners(centre, radius, 0, 2 * Math.PI).stream(), Stream.empty());
+    }
+
+    /** What lies between two circles around one point. */
+    public static Shape ring(Point centre, BigDecimal inner, BigDecimal outer, Arcs arcs) {
+        Arcs within = arcs == Arcs.WITHIN ? Arcs.AROUND : Arcs.WITHIN;
+        return circle(centre, outer, arcs).without(circle(centre, inner, within));
+    }
+
+    /**
+     * A part of a circle with its two straight edges.
+     *
+     * @param from direction of the first edge in degrees, counter-clockwise from the direction of x
+     * @param through angle of the arc in degrees, above 0 and at most 360
+     */
+    public static Shape sector(Point centre, BigDecimal radius, BigDecimal from, BigDecimal through, Arcs arcs) {
+        if (through.compareTo(BigDecimal.valueOf(360)) >= 0) {
+            return circle(centre, radius, arcs);
+        }
+        double first = StrictMath.toRadians(from.doubleValue());
+        double angle = StrictMath.toRadians(through.doubleValue());
+        return area(Stream.of(centre.coordinate()), arcs.corners(centre, radius, first, angle).stream());
+    }
+
+    private static Shape area(Stream<Coordinate> first, Stream<Coordinate> then) {
+        List<Coordinate> corners = new ArrayList<>(Stream.concat(first, then).toList());
+        Coordinate start = corners.get(0);
+        if (corners.get(corners.size() - 1).distance(start) < 1e-6) {
+            corners.remove(corners.size() - 1);
+        }
+        corners.add(start);
+        return new Shape(FACTORY.createPolygon(corners.toArray(Coordinate[]::new)));
+    }
+
+    private static Coordinate[] coordinates(List<Point> points) {
+        return points.stream().map(Point::coordinate).toArray(Coordinate[]::new);
+    }
+
+    /** All of them together. */
+    public static Shape of(Collection<Shape> shapes) {
+        List<Geometry> all = shapes.stream()
+                .map(shape -> shape.geometry)
+                .filter(one -> !one.isEmpty())
+                .toList();
+        return all.isEmpty() ? nothing() : new Shape(UnaryUnionOp.union(all));
+    }
+
+    Geometry geometry() {
+        return geometry;
+    }
+
+    public boolean empty() {
+        return geometry.isEmpty();
+    }
+
+    /** What lies in this one and not in the other. */
+    public Shape without(Shape other) {
+        return new Shape(OverlayNGRobust.overlay(
+                geometry, other.geometry, org.locationtech.jts.operation.overlayng.OverlayNG.DIFFERENCE));
+    }
+
+    /** What lies in both. */
+    public Shape common(Shape other) {
+        return new Shape(OverlayNGRobust.overlay(
+                geometry, other.geometry, org.locationtech.jts.operation.overlayng.OverlayNG.INTERSECTION));
+    }
+
+    /** This one and every point no further from it than that; less than zero takes off as much at the edge. */
+    public Shape grown(BigDecimal by) {
+        return new Shape(geometry.buffer(by.doubleValue(), 64));
+    }
+
+    /** True when they have a point in common. */
+    public boolean meets(Shape other) {
+        return geometry.intersects(other.geometry);
+    }
+
+    /** True when no point of the other lies outside of this one. */
+    public boolean covers(Shape other) {
+        return geometry.covers(other.geometry);
+    }
+
+    /** In mm², to the nearest whole one. */
+    public BigDecimal area() {
+        return BigDecimal.valueOf(geometry.getArea()).setScale(0, RoundingMode.HALF_EVEN);
+    }
+
+    /** The edge of an area, the ends of a line. */
+    public Shape edge() {
+        return new Shape(geometry.getBoundary());
+    }
+
+    /** A point inside of it, for naming it. */
+    public Point within() {
+        return Point.read(geometry.getInteriorPoint().getCoordinate());
+    }
+
+    /** The parts that do not hang together. */
+    public List<Shape> parts() {
+        List<Shape> parts = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            parts.add(new Shape(geometry.getGeometryN(i)));
+        }
+        return parts;
+    }
+
+    /**
+     * The shortest straight way to another shape, from this one to that one; of no length where they meet, empty where one of them
+     * is nothing.
+     */
+    public Optional<Between> nearest(Shape other) {
+        if (empty() || other.empty()) {
+            return Optional.empty();
+        }
+        if (meets(other)) {
+            Point common = Point.read(common(other).geometry.getCoordinate());
+            return Optional.of(new Between(common, common));
+        }
+        Coordinate[] ends = IndexedFacetDistance.nearestPoints(geometry, other.geometry);
+        return Optional.of(new Between(Point.read(ends[0]), Point.read(ends[1])));
+    }
+
+    /** Where a line or an outline crosses or touches itself; empty when it does not. */
+    public Optional<Point> crossing() {
+        Geometry lines = geometry instanceof Polygon polygon ? polygon.getExteriorRing() : geometry;
+        IsSimpleOp simple = new IsSimpleOp(lines);
+        return simple.isSimple() ? Optional.empty() : Optional.of(Point.read(simple.getNonSimpleLocation()));
+    }
+
+    /** Every line and every outline as its corners, for drawing; of an area also those of its holes. */
+    public List<List<Point>> outlines() {
+        List<List<Point>> outlines = new ArrayList<>();
+        for (Shape part : parts()) {
+            if (part.geometry instanceof Polygon polygon && !polygon.isEmpty()) {
+                outlines.add(points(polygon.getExteriorRing()));
+                for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
+                    outlines.add(points(polygon.getInteriorRingN(i)));
+                }
+            } else if (part.geometry instanceof LineString line) {
+                outlines.add(points(line));
+            } else if (!part.geometry.isEmpty()) {
+                outlines.add(List.of(Point.read(part.geometry.getCoordinate())));
+            }
+        }
+        return Collections.unmodifiableList(outlines);
+    }
+
+    private static List<Point> points(LineString line) {
+        return Stream.of(line.getCoordinates()).map(Point::read).toList();
+    }
+
+    @Override
+    public String toString() {
+        return geometry.toString();
+    }
+}

@@ -1,0 +1,91 @@
+package org.cellfile.subject.plan;
+
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BiFunction;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.quantity.Dimension;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Unit;
+import org.cellfile.read.Section;
+import org.cellfile.source.Span;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.identity.Person;
+
+/**
+ * The cell from above, as somebody drew it. All coordinates are held in millimetres.
+ *
+ * @param where it is described
+ * @param drawing from which its coordinates were taken
+ * @param axes where the origin lies and which way the axes point, in words
+ * @param by who held the drawing against the floor
+ * @param tolerance by which a distance on the plan may differ from the one measured at the machine
+ * @param uncertainty by which a distance on the plan may be shorter in truth
+ */
+public record Plan(
+        Span where,
+        Stated<String> drawing,
+        Stated<String> axes,
+        Stated<String> unit,
+        Stated<String> by,
+        Stated<LocalDate> on,
+        Stated<Quantity> tolerance,
+        Stated<Quantity> uncertainty,
+        List<DrawnZone> zones,
+        List<DrawnRobot> robots,
+        List<Structure> structures,
+        List<DrawnSafeguard> safeguards,
+        List<DrawnDevice> devices,
+        List<OperatorPlace> places,
+        List<WayOut> waysOut) {
+
+    /** Units in which coordinates can be written. */
+    private static final Set<String> UNITS = Set.of("mm", "in");
+
+    /** The cell has no plan. */
+    public static final FindingId MISSING = new FindingId("plan.missing");
+
+    /** What is said of a cell without a plan, at the place of the cell. */
+    public static Finding missing(Span cell) {
+        return Finding.warns(
+                MISSING,
+                "",
+                cell,
+                "no plan of this cell is described, so that nothing but the tape tells its distances and nothing tells whether its"
+                        + " safeguards close all ways in",
+                "draw under `plan` where hazard zones, safeguards and devices are");
+    }
+
+    /** Reads the plan of a cell; empty when it has none. */
+    public static Optional<Plan> read(Section top) {
+        return top.sectionIfStated("plan").map(section -> {
+            Stated<String> unit = section.word("unit", UNITS);
+            Unit of = unit.value().flatMap(Unit::of).orElse(Unit.MILLIMETRE);
+            Plan plan = new Plan(
+                    section.where(),
+                    section.text("drawing"),
+                    section.text("axes"),
+                    unit,
+                    section.reference("by", Person.SORT),
+                    section.date("on"),
+                    section.quantity("tolerance", Dimension.LENGTH),
+                    section.positive("uncertainty", Dimension.LENGTH),
+                    each(section.list("zones"), of, DrawnZone::read),
+                    each(section.listIfStated("robots"), of, DrawnRobot::read),
+                    each(section.listIfStated("structures"), of, Structure::read),
+                    each(section.list("safeguards"), of, DrawnSafeguard::read),
+                    each(section.listIfStated("devices"), of, DrawnDevice::read),
+                    each(section.listIfStated("places"), of, OperatorPlace::read),
+                    each(section.listIfStated("ways-out"), of, WayOut::read));
+            section.close();
+            return plan;
+        });
+    }
+
+    private static <T> List<T> each(List<Section> sections, Unit unit, BiFunction<Section, Unit, T> reader) {
+        return Section.each(sections, section -> reader.apply(section, unit));
+    }
+}
