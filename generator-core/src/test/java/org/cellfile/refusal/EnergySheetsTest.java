@@ -72,12 +72,29 @@ class EnergySheetsTest {
                         "Call 2222. Say: Small cell, Tarnbeck works, hall 1.",
                         "Send somebody to meet the helpers: gate 1.",
                         "First aid: box at the operator panel. First aiders: shift leader, call 2200.");
-        assertThat(lines(panel("emergency", "free")))
+        Panel free = panel("emergency", "free-1");
+        assertThat(free.title())
+                .containsExactly("Caught by the arm. You need: brake release in the box at the base of the robot");
+        assertThat(free.numbered()).isTrue();
+        assertThat(lines(free))
                 .containsExactly(
-                        "Caught by the arm. You need: brake release in the box at the base of the robot. Who: two people.",
+                        "Who: two people.",
                         "Beware: The arm sinks.",
-                        "1) Hold the arm.",
-                        "2) Press button B2 until the person is free.");
+                        "Hold the arm.",
+                        "Press button B2 until the person is free.");
+    }
+
+    @Test
+    void eachWayOfFreeingIsAPanelOfItsOwn() throws IOException {
+        BaseCell.change(
+                folder,
+                "rescue.yaml",
+                "  first-aid:",
+                "    - {when: shut in, of: [zone], with: nothing, by: anybody, do: [Push the door open.]}\n  first-aid:");
+
+        assertThat(panel("emergency", "free-2").title()).containsExactly("Shut in. You need: nothing");
+        assertThat(lines(panel("emergency", "free-2"))).containsExactly("Who: anybody.", "Push the door open.");
+        assertThat(lines(panel("emergency", "free-1"))).endsWith("Press button B2 until the person is free.");
     }
 
     @Test

@@ -35,7 +35,7 @@ final class Contradictions {
     /** Parts during which the cell stands, and nobody presses reset or start. */
     private static final Set<String> STANDING = Set.of("after-stop.find", "after-stop.clear");
 
-    private static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;:])\\s+");
+    static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;:])\\s+");
 
     private static final Pattern SPEED = Pattern.compile(
             "(\\d(?:[\\d.,'\u2019\u00a0\u202f]*\\d)?)[ \u00a0\u202f]?((?:mm|m|in)\\s?/\\s?s)(?![\\p{L}\\d])");
@@ -62,7 +62,7 @@ final class Contradictions {
      * @param behind derived steps before which it stands
      */
     void hold(Stated<String> step, Part part, List<Line> ahead, List<Line> behind, Wording wording) {
-        Optional<Mode> mode = cell.mode(sort.mode());
+        Optional<Mode> mode = sort.mode().flatMap(cell::mode);
         mode.ifPresent(one -> speeds(step, one, wording));
         for (String sentence : SENTENCE.split(step.characters(), -1)) {
             said(sentence, "defeating", wording)
@@ -71,8 +71,13 @@ final class Contradictions {
                             "`" + word + "` in this step puts a safeguard out of action, which every sheet forbids",
                             "take the step off the sheet; what has to be bypassed for a time is written into the bypass"
                                     + " register, with what takes its place"));
-            said(sentence, "entering", wording).ifPresent(word -> entering(step, word, mode, ahead, behind));
-            said(sentence, "starting", wording).ifPresent(word -> starting(step, word, part, behind));
+            if (sort.mode().isPresent()) {
+                said(sentence, "entering", wording).ifPresent(word -> entering(step, word, mode, ahead, behind));
+                said(sentence, "starting", wording).ifPresent(word -> starting(step, word, part, behind));
+            } else {
+                Standstill.against(sort, sentence, part, ahead, behind, wording)
+                        .ifPresent(against -> add(step, against.sentence(), against.help()));
+            }
         }
         if (part.sign().kind() == Kind.EMERGENCY && !behind.isEmpty()) {
             add(
@@ -163,7 +168,7 @@ final class Contradictions {
     }
 
     /** The first such word in a clause that neither forbids it nor goes on with what the clause before it forbids. */
-    private static Optional<String> said(String sentence, String key, Wording wording) {
+    static Optional<String> said(String sentence, String key, Wording wording) {
         boolean forbidden = false;
         for (String clause : CLAUSE.split(sentence, -1)) {
             Optional<String> word = word(clause, key, "", wording);

@@ -1,7 +1,9 @@
 package org.cellfile.subject.sheet;
 
 import com.google.auto.service.AutoService;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.dossier.Sign;
@@ -22,6 +24,11 @@ public final class Emergency implements SheetSort {
     }
 
     @Override
+    public Optional<String> mode() {
+        return Optional.empty();
+    }
+
+    @Override
     public boolean tells(PostedCell cell) {
         return cell.rescue().isPresent();
     }
@@ -29,11 +36,14 @@ public final class Emergency implements SheetSort {
     @Override
     public List<Part> parts(PostedCell cell, Wording wording) {
         Rescue rescue = cell.rescue().orElseThrow();
-        return List.of(
-                stop(cell, wording),
-                call(rescue, cell, wording),
-                free(rescue, wording),
-                EverySheet.never(cell, wording));
+        List<Part> parts = new ArrayList<>();
+        parts.add(stop(cell, wording));
+        parts.add(call(rescue, cell, wording));
+        for (Rescue.Way way : rescue.ways()) {
+            parts.add(free("free-" + (parts.size() - 1), way, wording));
+        }
+        parts.add(EverySheet.never(cell, wording));
+        return parts;
     }
 
     private static Part stop(PostedCell cell, Wording wording) {
@@ -61,22 +71,16 @@ public final class Emergency implements SheetSort {
         return wording.tell(part, "first-aid", wording.text(rescue.firstAid()), wording.text(rescue.aiders()));
     }
 
-    private static Part free(Rescue rescue, Wording wording) {
-        Part part = wording.part("free", Kind.EMERGENCY, false).with(Sign.RESCUE);
-        for (Rescue.Way way : rescue.ways()) {
-            part = part.line(wording.say(
-                    "free.way",
-                    Text.capital(wording.text(way.when())),
-                    wording.text(way.with()),
-                    wording.text(way.by())));
-            if (way.beware().value().isPresent()) {
-                part = part.line(wording.say("free.beware", Text.sentence(wording.text(way.beware()))));
-            }
-            int number = 1;
-            for (Stated<String> step : way.steps()) {
-                part = part.line(wording.say("free.step", String.valueOf(number), Text.sentence(wording.text(step))));
-                number++;
-            }
+    /** One way of freeing somebody: in which plight and with what, then the steps. */
+    private static Part free(String id, Rescue.Way way, Wording wording) {
+        String title = wording.say("free", Text.capital(wording.text(way.when())), wording.text(way.with()));
+        Part part = new Part(id, Sign.RESCUE, title, true, List.of())
+                .line("who", wording.say("free.who", wording.text(way.by())));
+        if (way.beware().value().isPresent()) {
+            part = part.line("beware", wording.say("free.beware", Text.sentence(wording.text(way.beware()))));
+        }
+        for (Stated<String> step : way.steps()) {
+            part = part.line(Text.sentence(wording.text(step)));
         }
         return part;
     }

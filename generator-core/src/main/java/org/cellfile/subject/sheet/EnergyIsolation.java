@@ -22,9 +22,21 @@ public final class EnergyIsolation implements SheetSort {
 
     static final String ID = "energy-isolation";
 
+    static final String VERIFY = "verify";
+
+    static final String RESTORE = "restore";
+
+    /** The step that ends the part by which one sees that no energy is left. */
+    static final String START = "start";
+
     @Override
     public String id() {
         return ID;
+    }
+
+    @Override
+    public Optional<String> mode() {
+        return Optional.empty();
     }
 
     @Override
@@ -77,7 +89,7 @@ public final class EnergyIsolation implements SheetSort {
     }
 
     private static Part verify(Energies energies, Wording wording) {
-        Part part = wording.part("verify", Kind.ACTION, true).with(Sign.VERIFY);
+        Part part = wording.part(VERIFY, Kind.ACTION, true).with(Sign.VERIFY);
         for (Energy energy : energies.sources()) {
             part = part.line(
                     energy.tag().characters(),
@@ -86,11 +98,11 @@ public final class EnergyIsolation implements SheetSort {
                             Text.capital(wording.text(energy.name())),
                             Text.sentence(wording.text(energy.verify()))));
         }
-        return wording.tell(part, "start");
+        return wording.tell(part, START);
     }
 
     private static Part restore(Wording wording) {
-        Part part = wording.part("restore", Kind.ACTION, true);
+        Part part = wording.part(RESTORE, Kind.ACTION, true);
         return wording.tell(wording.tell(wording.tell(part, "out"), "own-lock"), "tell");
     }
 }

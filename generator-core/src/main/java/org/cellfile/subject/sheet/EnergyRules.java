@@ -29,6 +29,11 @@ public final class EnergyRules implements SheetSort {
     }
 
     @Override
+    public Optional<String> mode() {
+        return Optional.empty();
+    }
+
+    @Override
     public boolean tells(PostedCell cell) {
         return cell.energies().flatMap(Energies::procedure).isPresent();
     }

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.quantity.Quantity;
@@ -32,18 +33,18 @@ public final class ManualReducedSpeed implements SheetSort {
     }
 
     @Override
-    public String mode() {
-        return Mode.MANUAL_REDUCED_SPEED;
+    public Optional<String> mode() {
+        return Optional.of(Mode.MANUAL_REDUCED_SPEED);
     }
 
     @Override
     public boolean tells(PostedCell cell) {
-        return cell.mode(mode()).isPresent();
+        return mode(cell).isPresent();
     }
 
     @Override
     public List<Part> parts(PostedCell cell, Wording wording) {
-        Mode mode = cell.mode(mode()).orElseThrow();
+        Mode mode = mode(cell).orElseThrow();
         List<Part> parts = new ArrayList<>();
         parts.add(inside(mode, cell, wording));
         parts.add(change(mode, cell, wording));
@@ -51,6 +52,10 @@ public final class ManualReducedSpeed implements SheetSort {
         parts.add(EverySheet.never(cell, wording));
         parts.add(EverySheet.emergency(cell, wording));
         return parts;
+    }
+
+    private Optional<Mode> mode(PostedCell cell) {
+        return mode().flatMap(cell::mode);
     }
 
     /** Who may be inside, how fast the robot goes, and what no longer protects. */

@@ -1,6 +1,7 @@
 package org.cellfile.subject.sheet;
 
 import java.util.List;
+import java.util.Optional;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.mode.Mode;
 
@@ -10,9 +11,12 @@ public interface SheetSort {
     /** As written under {@code sheet}; also the beginning of the keys of its wording and of its file's name. */
     String id();
 
-    /** The sort of mode the cell is in while somebody does what the sheet says; nothing on it may go beyond that mode. */
-    default String mode() {
-        return Mode.AUTOMATIC;
+    /**
+     * The sort of mode the cell is in while somebody does what the sheet says; nothing on it may go beyond that mode. Empty where no
+     * mode counts, because the cell was stopped in an emergency or its energies are isolated.
+     */
+    default Optional<String> mode() {
+        return Optional.of(Mode.AUTOMATIC);
     }
 
     /** False when it has nothing to tell of this cell; it is not printed then. */
