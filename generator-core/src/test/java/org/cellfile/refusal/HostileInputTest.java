@@ -321,7 +321,7 @@ class HostileInputTest {
     /** A plan as a drawing program exports it: the corners of one outline on a circle, each a tenth of a millimetre apart or more. */
     @Test
     void aHundredThousandCorners() throws IOException {
-        BaseCell.planned(folder.resolve("nothing laid over it"), folder);
+        BaseCell.withPlan(folder);
         String corners = IntStream.range(0, 100_000)
                 .mapToObj(i -> String.format(
                         Locale.ROOT,
@@ -341,7 +341,7 @@ class HostileInputTest {
     /** The same going to and fro, so that every edge crosses every other. */
     @Test
     void aThousandEdgesThatCrossEachOther() throws IOException {
-        BaseCell.planned(folder.resolve("nothing laid over it"), folder);
+        BaseCell.withPlan(folder);
         String corners = IntStream.range(0, 2_000)
                 .mapToObj(i -> "[" + (i % 2 == 0 ? -5_000 : 5_000) + "," + (i % 2 == 0 ? i : 4_000 - i) + "]")
                 .collect(Collectors.joining(","));
