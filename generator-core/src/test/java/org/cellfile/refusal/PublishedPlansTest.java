@@ -60,7 +60,7 @@ class PublishedPlansTest {
     }
 
     static List<Example> published() {
-        String curtain = "    lower-edge: 300 mm\n    upper-edge: 1800 mm\n    behind: {gap: 75 mm}\n    resolution: ";
+        String curtain = "    lower-edge: 300 mm\n    upper-edge: 2600 mm\n    behind: {gap: 75 mm}\n    resolution: ";
         return List.of(
                 // check values A-W1, A-W3, A-W6, A-W11, A-W13
                 new Example(
@@ -105,7 +105,7 @@ class PublishedPlansTest {
     void isAsFarAwayOnThePlanAsThePublishedDistance(Example example) throws IOException {
         Cell cell = laidOut(example, example.published());
 
-        assertThat(cell.derived().get("curtain.separation-distance").rounded())
+        assertThat(distance(cell).guarding().separationDistance().rounded())
                 .contains(Quantity.millimetres(String.valueOf(example.published())));
         assertThat(distance(cell).distance().rounded())
                 .contains(Quantity.millimetres(String.valueOf(example.published())));
