@@ -50,6 +50,13 @@ record Concerned(Cell cell, Set<String> things) {
                 cell.clearances().stream()
                         .filter(gap -> gap.tag().equals(difference.label()))
                         .forEach(gap -> gap.clearance().zone().value().ifPresent(named::add));
+            case "plan" -> {
+                String[] steps = difference.path().split("/", -1);
+                if (steps.length > 2) {
+                    // Further pieces of one thing are numbered.
+                    named.add(steps[2].replaceFirst(" \\(\\d+\\)$", ""));
+                }
+            }
             case "table" ->
                 cell.statements().stream()
                         .filter(one -> one.path().endsWith("/runs-file")

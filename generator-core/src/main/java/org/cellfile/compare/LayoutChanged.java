@@ -4,7 +4,7 @@ import com.google.auto.service.AutoService;
 import java.util.Map;
 import java.util.regex.Pattern;
 
-/** Something stands elsewhere or is of another size: safeguards, zones, clearances, devices beside them. */
+/** Something stands elsewhere or is of another size: safeguards, zones, clearances, devices beside them; or is drawn so. */
 @AutoService(KindOfChange.class)
 public final class LayoutChanged implements KindOfChange {
 
@@ -14,6 +14,8 @@ public final class LayoutChanged implements KindOfChange {
                     + "|safeguards/[^/]+/(behind|openings|ends|inclination)(/.+)?"
                     + "|zones/[^/]+/(tag|hazard|robot|extent|overrun|stopped-by|heights/.+|limitation/.+)"
                     + "|clearances/[^/]+/(tag|zone|between|and|body-part|gap|uncertainty|measure)"
+                    + "|plan/(unit|tolerance|uncertainty)"
+                    + "|plan/(zones|robots|structures|safeguards|devices|places|ways-out)/(?!.*/stated/).+"
                     + "|complementary/[^/]+/(position|mounted|height|reach|longest-reach/.+|place|sees|reachable-from-inside)");
 
     @Override

@@ -12,6 +12,7 @@ public final class PapersChanged implements KindOfChange {
             Pattern.compile("cell/(id|name|integrator|revision|as-of|page|both-units|emergency-phone)"
                     + "|(revisions|people|competences|dates|keys|sign-offs|sign-off-policy|copies|left-out|sheets|mode-keys|spare-actuators|open-points|bypasses|changes|decisions)/.+"
                     + "|no-spares"
+                    + "|plan/(drawing|axes)"
                     + "|(zones|safeguards|complementary|modes|functions|subsystems|parts)/[^/]+/name");
 
     @Override

@@ -17,6 +17,7 @@ public final class RecordsChanged implements KindOfChange {
                     + "|configurations/[^/]+/(tested|installed|posted)/(on|by)"
                     + "|safeguards/[^/]+/installed/(by|on|instrument)"
                     + "|clearances/[^/]+/(by|on|instrument)"
+                    + "|plan/(by|on)"
                     + "|[^/]+/[^/]+/(.+/)?stated/.+");
 
     @Override

@@ -16,6 +16,28 @@ public enum Arcs {
     private static final int FEWEST_CHORDS_OF_A_CIRCLE = 16;
 
     /**
+     * The corners of a whole circle. Some lie in the directions of the axes, so that what is nearest to a line along an axis is one
+     * point and not anywhere on a chord.
+     */
+    List<Coordinate> circle(Point centre, BigDecimal radius) {
+        double r = radius.doubleValue();
+        int chords = 4 * (int) Math.ceil(chords(r, 2 * Math.PI) / 4d);
+        double step = 2 * Math.PI / chords;
+        double to = this == AROUND ? r / StrictMath.cos(step / 2) : r;
+        List<Coordinate> corners = new ArrayList<>();
+        for (int i = 0; i < chords; i++) {
+            corners.add(at(centre, to, i * step));
+        }
+        return corners;
+    }
+
+    private static int chords(double radius, double through) {
+        double half = StrictMath.acos(radius / (radius + DEVIATION));
+        return (int) Math.max(
+                Math.ceil(through / (2 * half)), Math.ceil(through * FEWEST_CHORDS_OF_A_CIRCLE / (2 * Math.PI)));
+    }
+
+    /**
      * The corners of an arc, counter-clockwise.
      *
      * @param from in radians, from the direction of x
@@ -23,9 +45,7 @@ public enum Arcs {
      */
     List<Coordinate> corners(Point centre, BigDecimal radius, double from, double through) {
         double r = radius.doubleValue();
-        double half = StrictMath.acos(r / (r + DEVIATION));
-        int chords = (int) Math.max(
-                Math.ceil(through / (2 * half)), Math.ceil(through * FEWEST_CHORDS_OF_A_CIRCLE / (2 * Math.PI)));
+        int chords = chords(r, through);
         double step = through / chords;
         List<Coordinate> corners = new ArrayList<>();
         corners.add(at(centre, r, from));

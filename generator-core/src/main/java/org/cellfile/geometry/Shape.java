@@ -51,7 +51,7 @@ public final class Shape {
     }
 
     public static Shape circle(Point centre, BigDecimal radius, Arcs arcs) {
-        return area(arcs.corners(centre, radius, 0, 2 * Math.PI).stream(), Stream.empty());
+        return area(arcs.circle(centre, radius).stream(), Stream.empty());
     }
 
     /** What lies between two circles around one point. */

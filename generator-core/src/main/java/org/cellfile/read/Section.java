@@ -432,13 +432,17 @@ public final class Section {
                 .orElseGet(() -> missing(key));
     }
 
-    /** Points of a plan in order, in millimetres; at least one. One that cannot be read is left out, which was reported. */
+    /** Points of a plan in order, in millimetres; at least one. None when one of them cannot be read, which was reported. */
     public List<Stated<Point>> points(String key, Unit unit) {
         List<Stated<Point>> points = new ArrayList<>();
-        for (Node item : due(key).map(node -> items(key, node)).orElseGet(List::of)) {
-            WrittenPoint.read(key, item, unit, this).ifPresent(points::add);
-        }
         reportEmpty(key);
+        for (Node item : due(key).map(node -> items(key, node)).orElseGet(List::of)) {
+            Optional<Stated<Point>> point = WrittenPoint.read(key, item, unit, this);
+            if (point.isEmpty()) {
+                return List.of();
+            }
+            points.add(point.get());
+        }
         return points;
     }
 

@@ -4,6 +4,8 @@ import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.cellfile.finding.FindingId;
 import org.cellfile.geometry.Point;
@@ -20,7 +22,10 @@ final class WrittenPoint {
     static final FindingId FAR_OFF = new FindingId("plan.far-off");
 
     private static final Pattern NUMBER = Pattern.compile("-?\\d{1,12}(\\.\\d{1,6})?");
-    private static final Pattern WITH_UNIT = Pattern.compile("-?\\d[\\d.,]*\\s*[A-Za-z\"'].*");
+    private static final Pattern WITH_UNIT = Pattern.compile("-?[\\d.,]+ *([^\\d.,]+)");
+
+    /** Inches and feet as people write them on drawings. */
+    private static final Set<String> MARKS = Set.of("\"", "'");
 
     /** Further from the origin no point of a robot cell is believed to be (common practice); a slip of a digit is. */
     private static final BigDecimal FURTHEST = Quantity.millimetres("100000").coherent();
@@ -53,7 +58,10 @@ final class WrittenPoint {
     private static Optional<BigDecimal> coordinate(String key, Node.Scalar scalar, Unit unit, Section section) {
         String text = scalar.text().strip();
         if (!NUMBER.matcher(text).matches()) {
-            boolean ofAnotherUnit = WITH_UNIT.matcher(text).matches();
+            Matcher matcher = WITH_UNIT.matcher(text);
+            boolean ofAnotherUnit = matcher.matches()
+                    && (MARKS.contains(matcher.group(1))
+                            || Unit.of(matcher.group(1)).isPresent());
             section.refuse(
                     ofAnotherUnit ? MIXED_UNITS : NOT_A_POINT,
                     scalar.where(),

@@ -115,6 +115,11 @@ public final class BaseCell {
     /** The base cell with its plan, and the files of a case in place of their own. */
     static Path planned(Path files, Path folder) throws IOException {
         overlay(files, folder);
+        return withPlan(folder);
+    }
+
+    /** Adds the plan of the base cell where there is none. */
+    static Path withPlan(Path folder) throws IOException {
         Path plan = folder.resolve("plan.yaml");
         if (!Files.exists(plan)) {
             Files.write(plan, Files.readAllBytes(SIGNED.resolve("plan.yaml")));

@@ -317,4 +317,40 @@ class HostileInputTest {
                 "b10d: 999999999999\n    operations: {days: 0.000000000001, hours: 0.000000000001 h, cycle: 99 years}");
         assertThat(found()).contains("claim.not-equal");
     }
+
+    /** A plan as a drawing program exports it: the corners of one outline on a circle, each a tenth of a millimetre apart or more. */
+    @Test
+    void aHundredThousandCorners() throws IOException {
+        BaseCell.withPlan(folder);
+        String corners = IntStream.range(0, 100_000)
+                .mapToObj(i -> String.format(
+                        Locale.ROOT,
+                        "[%.1f,%.1f]",
+                        20_000 * Math.cos(i * 2 * Math.PI / 100_000),
+                        20_000 * Math.sin(i * 2 * Math.PI / 100_000)))
+                .collect(Collectors.joining(","));
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "outline: [[-600, 2000], [600, 2000], [600, 3925], [-600, 3925]]",
+                "outline: [" + corners + "]");
+
+        assertThat(found()).containsExactly("plan.too-many-points");
+    }
+
+    /** The same going to and fro, so that every edge crosses every other. */
+    @Test
+    void aThousandEdgesThatCrossEachOther() throws IOException {
+        BaseCell.withPlan(folder);
+        String corners = IntStream.range(0, 2_000)
+                .mapToObj(i -> "[" + (i % 2 == 0 ? -5_000 : 5_000) + "," + (i % 2 == 0 ? i : 4_000 - i) + "]")
+                .collect(Collectors.joining(","));
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "outline: [[-600, 2000], [600, 2000], [600, 3925], [-600, 3925]]",
+                "outline: [" + corners + "]");
+
+        assertThat(found()).contains("plan.crosses-itself");
+    }
 }

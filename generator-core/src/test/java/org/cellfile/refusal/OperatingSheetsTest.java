@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,7 +59,8 @@ class OperatingSheetsTest {
                 .containsExactly(
                         "Persons inside: 1 at most, setter who holds the pendant. Nobody else.",
                         "The robot moves at 250 mm/s at most.",
-                        "These do not stop the robot now: curtain, scanner, door.",
+                        "These do not stop the robot now: light curtain curtain (pallet exit);"
+                                + " laser scanner scanner (loading place); interlocked door door (west side).",
                         "In their place: speed of 250 mm/s at most, enabling device, hold-to-run, nobody else inside.");
         assertThat(lines("manual-reduced-speed", "change"))
                 .containsExactly(
@@ -73,7 +75,7 @@ class OperatingSheetsTest {
         assertThat(lines("manual-reduced-speed", "back"))
                 .containsExactly(
                         "Everybody comes out. Count them: nobody is left inside.",
-                        "See that every door is closed: door.",
+                        "See that every door is closed: door (west side).",
                         "Press from outside, looking in: Reset at the door, west side, beside the door.",
                         "Turn the mode key to “automatic”. Take it with you.",
                         "Start from outside, as on the sheet “Running in automatic mode”.");
@@ -92,9 +94,9 @@ class OperatingSheetsTest {
         assertThat(lines("manual-reduced-speed", "inside"))
                 .contains(
                         "The robot moves at 200 mm/s at most.",
-                        "These do not stop the robot now: door.",
+                        "These do not stop the robot now: interlocked door door (west side).",
                         "In their place: a second person at the door.",
-                        "These still act: curtain, scanner.");
+                        "These still act: light curtain curtain (pallet exit); laser scanner scanner (loading place).");
         assertThat(lines("manual-reduced-speed", "change"))
                 .contains("Hold the enabling device and the motion button. Let go: the robot stops.");
     }
@@ -128,9 +130,9 @@ class OperatingSheetsTest {
     void afterAStop() {
         assertThat(lines("after-stop", "find"))
                 .contains(
-                        "Look at the emergency stops (stop-panel, stop-pendant): which one is pressed?",
-                        "Look at the doors (door): which one is open?",
-                        "What interrupts a safeguard? Look at: curtain, scanner.",
+                        "Look at the emergency stops: stop-panel (operator panel), stop-pendant (on the pendant). Which one is pressed?",
+                        "Look at the doors: door (west side). Which one is open?",
+                        "What interrupts a safeguard? Look at: light curtain curtain (pallet exit); laser scanner scanner (loading place).",
                         "No cause found, or the same stop again: do not restart. Call I. Lorne.");
         assertThat(lines("after-stop", "clear")).contains("Go in only as on the sheet “Manual reduced speed”.");
         assertThat(lines("after-stop", "restart"))
@@ -140,11 +142,112 @@ class OperatingSheetsTest {
     @Test
     void shiftCheckOfEachDevice() {
         assertThat(lines("shift-check", "checks"))
+                .containsExactly(
+                        "Check at the start of each shift, and after each change of set-up.",
+                        "Walk all round. Nothing is missing, loose, dirty, bridged or damaged.",
+                        "Light curtain curtain (pallet exit), 14 mm: rod along every edge and the middle. The stop light stays on.",
+                        "Laser scanner scanner (loading place), 70 mm: test piece on every marked point. The scanner shows it.",
+                        "From here on look in yourself before each press: nobody is inside.",
+                        "Interlocked door door (west side): open it. Press reset and start. Close it. Nothing starts.",
+                        "Compare the displays with the values below.",
+                        "Something is wrong: do not start. Report it to I. Lorne.",
+                        "Fill in the form of the shift check. Sign it.");
+    }
+
+    /** Scanners alone are checked without a press of reset or start; who goes round still looks first. */
+    @Test
+    void whereNothingIsPressedOneLooksInAtTheBeginning() throws IOException {
+        String safeguards = Files.readString(folder.resolve("safeguards.yaml"));
+        Files.writeString(
+                folder.resolve("safeguards.yaml"), safeguards.substring(0, safeguards.indexOf("  - tag: door")));
+
+        assertThat(lines("shift-check", "checks"))
+                .contains("Look into the cell from outside: nobody is inside.")
+                .noneMatch(line -> line.startsWith("From here on"));
+    }
+
+    @Test
+    void thePlantTellsWhereADeviceIsFound() throws IOException {
+        BaseCell.change(
+                folder,
+                "sheets.yaml",
+                "  own-steps:",
+                "  found:\n    - {device: door, at: ramp}\n    - {device: stop-panel, at: pillar 2}\n  own-steps:");
+
+        assertThat(lines("shift-check", "checks")).anyMatch(line -> line.startsWith("Interlocked door door (ramp): "));
+        assertThat(lines("after-stop", "find"))
+                .anyMatch(line -> line.contains(": stop-panel (pillar 2), stop-pendant (on the pendant)."));
+    }
+
+    @Test
+    void whatSeveralRobotsHaveOfTheirOwnIsToldApart() throws IOException {
+        BaseCell.change(folder, "robots.yaml", "robots:", """
+                robots:
+                  - tag: lifter
+                    name: lifting robot
+                    serial: R-02
+                    reach: 900 mm
+                    payload: 10 kg
+                    tool: {name: hook, mass: 1 kg, length: 100 mm}
+                    part: {name: lid, mass: 2 kg, length: 100 mm}
+                    controller: {name: robot controller, serial: RC-02, software: "7.2.1", checksum: "11111111"}
+                    speeds: {automatic: 900 mm/s, manual-reduced: 250 mm/s}
+                    stated: {handled-mass: 3 kg}
+                """);
+        BaseCell.change(folder, "complementary.yaml", "    name: Mode selector\n", """
+                    name: Selector of the lifter
+                    model: MS-3
+                    position: lift
+                    robot: lifter
+                    locked-by: code
+                    modes: [automatic, manual-reduced-speed]
+                  - tag: second-selector
+                    sort: mode-selector
+                    robot: robot
+                    name: Mode selector
+                """);
+        BaseCell.change(folder, "complementary.yaml", "    name: Pendant\n", """
+                    name: Pendant of the lifter
+                    model: TP-2
+                    position: hook at the lift
+                    robot: lifter
+                    enabling-device: enabling-lifter
+                    emergency-stop: stop-pendant
+                  - tag: enabling-lifter
+                    sort: enabling-device
+                    name: Enabling device of the lifter
+                    model: TP-2
+                    position: on the pendant
+                    positions: 2
+                    held-by: setter
+                    hold-to-run: yes
+                  - tag: second-pendant
+                    sort: pendant
+                    robot: robot
+                    name: Pendant
+                """);
+        BaseCell.change(
+                folder, "modes.yaml", "enabling-devices: [enabling]", "enabling-devices: [enabling, enabling-lifter]");
+
+        assertThat(lines("manual-reduced-speed", "change"))
                 .contains(
-                        "curtain (14 mm): rod along every edge and the middle. The stop light stays on.",
-                        "scanner (70 mm): test piece on every marked point. The scanner shows it.",
-                        "door: open it. Press reset and start. Close it. Nothing starts.",
-                        "Something is wrong: do not start. Report it to I. Lorne.");
+                        "Lifting robot (lifter): Enter the code at the mode selector (lift). Select “manual reduced speed”. Log out.",
+                        "Six-axis robot (robot): Turn the mode key (operator panel) to “manual reduced speed”. Take it with you.",
+                        "Lifting robot (lifter): Take the pendant (hook at the lift). Switch it on.",
+                        "Six-axis robot (robot): Take the pendant (hook at the operator panel). Switch it on.",
+                        "Lifting robot (lifter): Hold the enabling device and the motion button. Let go: the robot stops.");
+        assertThat(title("emergency", "free-1")).startsWith("Six-axis robot (robot): Caught by the arm. ");
+    }
+
+    private String title(String sheet, String part) {
+        Cell cell = Cell.read(FolderWorld.of(folder), new Findings()).orElseThrow();
+        return Composition.sheets(cell).stream()
+                .filter(one -> one.id().equals(sheet))
+                .flatMap(one -> one.panels().stream())
+                .filter(panel -> panel.id().equals(part))
+                .map(panel -> panel.title().get(0))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test

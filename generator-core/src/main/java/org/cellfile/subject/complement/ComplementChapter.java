@@ -49,7 +49,11 @@ public final class ComplementChapter {
                                 device.sort().words(),
                                 device.name().characters() + ", "
                                         + device.model().characters() + "; "
-                                        + device.position().characters(),
+                                        + device.position().characters()
+                                        + device.robot()
+                                                .value()
+                                                .map(robot -> "; of " + robot)
+                                                .orElse(""),
                                 device.sort().facts().stream()
                                         .map(ComplementChapter::brief)
                                         .collect(Collectors.joining("; "))))

@@ -6,14 +6,27 @@ import java.util.Set;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.hazard.Zone;
+import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.safeguard.Kinds;
 import org.cellfile.subject.safeguard.Safeguard;
 
-/** A device that complements the safeguards, as installed. It has no {@code protects}. */
+/**
+ * A device that complements the safeguards, as installed. It has no {@code protects}.
+ *
+ * @param robot the tag of the one it belongs to; missing where that is not said, or where it belongs to the cell
+ */
 public record ComplementaryDevice(
-        Stated<String> tag, Stated<String> name, Stated<String> model, Stated<String> position, Sort sort) {
+        Stated<String> tag,
+        Stated<String> name,
+        Stated<String> model,
+        Stated<String> position,
+        Stated<String> robot,
+        Sort sort) {
 
     public static final String SORT = "complementary device";
+
+    /** Those of which each robot may have its own. */
+    private static final Set<String> OF_A_ROBOT = Set.of("mode-selector", "pendant", "enabling-device");
 
     static final Set<String> YES_OR_NO = Set.of("yes", "no");
 
@@ -27,7 +40,14 @@ public record ComplementaryDevice(
         }
         return section.word("sort", Kinds.COMPLEMENTARY).value().map(sort -> {
             ComplementaryDevice device = new ComplementaryDevice(
-                    tag, section.text("name"), section.text("model"), section.text("position"), sort(sort, section));
+                    tag,
+                    section.text("name"),
+                    section.text("model"),
+                    section.text("position"),
+                    OF_A_ROBOT.contains(sort)
+                            ? section.referenceIfStated("robot", Robot.SORT)
+                            : new Stated.Missing<>(section.where(), "robot"),
+                    sort(sort, section));
             section.close();
             return device;
         });

@@ -19,6 +19,11 @@ public record Pendant(Stated<String> enablingDevice, Stated<String> emergencySto
                 section.reference("emergency-stop", ComplementaryDevice.SORT));
     }
 
+    /** True when it carries that enabling device. */
+    public boolean enables(ComplementaryDevice device) {
+        return enablingDevice.value().equals(device.tag().value());
+    }
+
     /** True when the device is a pendant with that emergency stop. */
     static boolean carries(ComplementaryDevice device, String emergencyStop) {
         return device.sort() instanceof Pendant pendant

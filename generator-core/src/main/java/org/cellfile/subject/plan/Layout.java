@@ -1,7 +1,6 @@
 package org.cellfile.subject.plan;
 
 import java.math.BigDecimal;
-import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -24,6 +23,7 @@ public final class Layout {
 
     private final Plan plan;
     private final Around around;
+    private final Optional<Finding> tooLarge;
     private final List<PlanDistance> distances;
 
     /**
@@ -42,10 +42,13 @@ public final class Layout {
     public Layout(Plan plan, Around around) {
         this.plan = plan;
         this.around = around;
-        this.distances = around.safeguards().stream()
-                .map(this::measured)
-                .flatMap(Optional::stream)
-                .toList();
+        this.tooLarge = plan.tooLarge();
+        this.distances = tooLarge.isPresent()
+                ? List.of()
+                : around.safeguards().stream()
+                        .map(this::measured)
+                        .flatMap(Optional::stream)
+                        .toList();
     }
 
     public Plan plan() {
@@ -119,6 +122,6 @@ public final class Layout {
 
     /** What does not hold on the plan, besides what is held of each distance. */
     public List<Finding> findings() {
-        return new ArrayList<>(DrawnFaults.of(this));
+        return tooLarge.map(List::of).orElseGet(() -> DrawnFaults.of(this));
     }
 }

@@ -33,6 +33,11 @@ public sealed interface Outline {
     /** Where it is described. */
     Span where();
 
+    /** How many points were written down for it. */
+    default int count() {
+        return 1;
+    }
+
     /** Its shape, with chords on that side of its arcs. */
     Shape shape(Arcs arcs);
 
@@ -47,6 +52,11 @@ public sealed interface Outline {
     /** From point to point. */
     record Line(List<Point> points, Span where) implements Outline {
         @Override
+        public int count() {
+            return points.size();
+        }
+
+        @Override
         public Shape shape(Arcs arcs) {
             return Shape.line(points);
         }
@@ -54,6 +64,11 @@ public sealed interface Outline {
 
     /** An area with straight edges, the last corner joined to the first. */
     record Polygon(List<Point> corners, Span where) implements Outline {
+        @Override
+        public int count() {
+            return corners.size();
+        }
+
         @Override
         public Shape shape(Arcs arcs) {
             return Shape.area(corners);
@@ -176,6 +191,9 @@ public sealed interface Outline {
             int fewest,
             Span where,
             Optional<? extends Outline> drawn) {
+        if (points.isEmpty()) {
+            return Optional.empty();
+        }
         if (drawn.isEmpty()) {
             section.report(Finding.refuses(
                     OPEN,

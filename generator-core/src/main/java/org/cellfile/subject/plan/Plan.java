@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.quantity.Dimension;
@@ -45,6 +46,12 @@ public record Plan(
     /** Units in which coordinates can be written. */
     private static final Set<String> UNITS = Set.of("mm", "in");
 
+    /** The plan has more corners than anybody draws by hand. */
+    public static final FindingId TOO_MANY_POINTS = new FindingId("plan.too-many-points");
+
+    /** No robot cell needs more to be drawn (common practice); a drawing program that exports every screw does. */
+    private static final int MOST_POINTS = 10_000;
+
     /** The cell has no plan. */
     public static final FindingId MISSING = new FindingId("plan.missing");
 
@@ -83,6 +90,34 @@ public record Plan(
             section.close();
             return plan;
         });
+    }
+
+    /** Its outlines, wherever they stand. */
+    List<Outline> outlines() {
+        return Stream.of(
+                        zones.stream().map(DrawnZone::outline),
+                        robots.stream().map(DrawnRobot::reach),
+                        robots.stream().map(DrawnRobot::restricted),
+                        structures.stream().map(Structure::outline),
+                        safeguards.stream().map(DrawnSafeguard::outline),
+                        safeguards.stream().map(DrawnSafeguard::warning))
+                .flatMap(outlines -> outlines)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /** That it holds more points than are measured, if it does. */
+    Optional<Finding> tooLarge() {
+        int points = outlines().stream().mapToInt(Outline::count).sum();
+        return points <= MOST_POINTS
+                ? Optional.empty()
+                : Optional.of(Finding.refuses(
+                        TOO_MANY_POINTS,
+                        "",
+                        where,
+                        "the plan holds " + points + " corners, more than the " + MOST_POINTS + " that are measured",
+                        "draw what keeps people out and what they can be hurt at, with straight edges where the cell has them; leave"
+                                + " out the detail that a drawing program exports"));
     }
 
     private static <T> List<T> each(List<Section> sections, Unit unit, BiFunction<Section, Unit, T> reader) {

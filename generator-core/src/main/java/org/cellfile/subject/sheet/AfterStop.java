@@ -3,6 +3,7 @@ package org.cellfile.subject.sheet;
 import com.google.auto.service.AutoService;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.EmergencyStop;
@@ -32,16 +33,21 @@ public final class AfterStop implements SheetSort {
     private static Part find(PostedCell cell, Wording wording) {
         Part part = wording.tell(wording.part("find", Kind.ACTION, true), "outside");
         part = wording.tell(part, "person", wording.shared("every-sheet.emergency"));
-        List<String> stops = cell.devices(EmergencyStop.class)
-                .map(ComplementaryDevice::tag)
-                .map(tag -> tag.characters())
-                .toList();
+        List<ComplementaryDevice> stops = cell.devices(EmergencyStop.class).toList();
         if (!stops.isEmpty()) {
-            part = wording.tell(part, "stops", Steps.named(stops));
+            part = part.line(
+                    "stops",
+                    Steps.few(stops)
+                            ? wording.say("find.stops", places(stops, cell, wording))
+                            : wording.say("find.all-stops", String.valueOf(stops.size())));
         }
-        List<String> doors = Steps.doors(cell);
+        List<Safeguard> doors = Steps.doors(cell);
         if (!doors.isEmpty()) {
-            part = wording.tell(part, "doors", Steps.named(doors));
+            part = part.line(
+                    "doors",
+                    Steps.few(doors)
+                            ? wording.say("find.doors", Steps.places(doors, cell, wording))
+                            : wording.say("find.all-doors", String.valueOf(doors.size())));
         }
         List<Safeguard> others = cell.safeguards().stream()
                 .map(Guarding::safeguard)
@@ -49,9 +55,15 @@ public final class AfterStop implements SheetSort {
                         safeguard.kind().stopsTheHazard() && !safeguard.kind().closedByHand())
                 .toList();
         if (!others.isEmpty()) {
-            part = wording.tell(part, "others", Steps.listed(others, wording));
+            part = wording.tell(part, "others", Steps.listed(others, cell, wording));
         }
         return wording.tell(wording.tell(part, "message"), "unknown", cell.responsible());
+    }
+
+    private static String places(List<ComplementaryDevice> devices, PostedCell cell, Wording wording) {
+        return devices.stream()
+                .map(device -> Steps.place(device.tag(), device.position(), cell, wording))
+                .collect(Collectors.joining(", "));
     }
 
     private static Part clear(PostedCell cell, Wording wording) {

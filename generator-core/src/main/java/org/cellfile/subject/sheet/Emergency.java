@@ -11,6 +11,8 @@ import org.cellfile.dossier.Text;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.EmergencyStop;
 import org.cellfile.subject.energy.Rescue;
+import org.cellfile.subject.hazard.ZoneExtent;
+import org.cellfile.subject.identity.Robot;
 
 /** Somebody is hurt or trapped: stop, call, free. For everybody at the cell. */
 @AutoService(SheetSort.class)
@@ -40,7 +42,7 @@ public final class Emergency implements SheetSort {
         parts.add(stop(cell, wording));
         parts.add(call(rescue, cell, wording));
         for (Rescue.Way way : rescue.ways()) {
-            parts.add(free("free-" + (parts.size() - 1), way, wording));
+            parts.add(free("free-" + (parts.size() - 1), way, cell, wording));
         }
         parts.add(EverySheet.never(cell, wording));
         return parts;
@@ -72,9 +74,9 @@ public final class Emergency implements SheetSort {
     }
 
     /** One way of freeing somebody: in which plight and with what, then the steps. */
-    private static Part free(String id, Rescue.Way way, Wording wording) {
+    private static Part free(String id, Rescue.Way way, PostedCell cell, Wording wording) {
         String title = wording.say("free", Text.capital(wording.text(way.when())), wording.text(way.with()));
-        Part part = new Part(id, Sign.RESCUE, title, true, List.of())
+        Part part = new Part(id, Sign.RESCUE, named(way, title, cell, wording), true, List.of())
                 .line("who", wording.say("free.who", wording.text(way.by())));
         if (way.beware().value().isPresent()) {
             part = part.line("beware", wording.say("free.beware", Text.sentence(wording.text(way.beware()))));
@@ -83,5 +85,19 @@ public final class Emergency implements SheetSort {
             part = part.line(Text.sentence(wording.text(step)));
         }
         return part;
+    }
+
+    /** Where the cell has several robots, the one that somebody is freed from stands first. */
+    private static String named(Rescue.Way way, String title, PostedCell cell, Wording wording) {
+        List<Robot> robots = cell.zones().stream()
+                .map(ZoneExtent::zone)
+                .filter(zone -> way.of().stream()
+                        .anyMatch(one -> one.value().equals(zone.tag().value())))
+                .flatMap(zone -> cell.identity().robot(zone.robot()).stream())
+                .distinct()
+                .toList();
+        return cell.identity().robots().size() > 1 && robots.size() == 1
+                ? Steps.ofRobot(robots.get(0), title, wording)
+                : title;
     }
 }

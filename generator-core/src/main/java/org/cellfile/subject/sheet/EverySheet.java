@@ -16,7 +16,7 @@ final class EverySheet {
         List<Safeguard> all =
                 cell.safeguards().stream().map(Guarding::safeguard).toList();
         return new Part("never", Kind.PROHIBITION, wording.shared("every-sheet.never"), false, List.of())
-                .line("defeat", wording.shared("step.never", Steps.listed(all, wording)))
+                .line("defeat", wording.shared("step.never", Steps.counted(all, wording)))
                 .line("report", wording.shared("every-sheet.never.report", cell.responsible()));
     }
 

@@ -82,7 +82,7 @@ public final class ManualReducedSpeed implements SheetSort {
                 .filter(safeguard -> mode.state(safeguard) == Mode.State.ACTIVE)
                 .toList();
         if (!acting.isEmpty()) {
-            part = wording.tell(part, "acting", Steps.listed(acting, wording));
+            part = wording.tell(part, "acting", Steps.listed(acting, cell, wording));
         }
         return part;
     }
@@ -101,7 +101,7 @@ public final class ManualReducedSpeed implements SheetSort {
     private static String suspended(List<Safeguard> alike, PostedCell cell, Wording wording) {
         return !Steps.few(alike) && alike.size() == stopping(cell).count()
                 ? wording.say("inside.all", String.valueOf(alike.size()))
-                : wording.say("inside.suspended", Steps.listed(alike, wording));
+                : wording.say("inside.suspended", Steps.listed(alike, cell, wording));
     }
 
     /** Those that stop the robot. What stands in the way by itself does so in every mode, and is not told. */
@@ -115,7 +115,8 @@ public final class ManualReducedSpeed implements SheetSort {
         Part part = wording.tell(wording.part("change", Kind.ACTION, true), "stop");
         part = Steps.selected(part, mode, cell, wording);
         for (ComplementaryDevice pendant : cell.devices(Pendant.class).toList()) {
-            part = part.oneOf("pendant", wording.say("change.pendant", wording.text(pendant.position())));
+            String line = wording.say("change.pendant", wording.text(pendant.position()));
+            part = part.oneOf("pendant", Steps.ofRobot(pendant, line, cell, wording));
         }
         part = wording.tell(Steps.stopsReleased(part, cell, wording), "faults");
         String held = mode.holdToRun().characters().equals("yes") ? "change.enabling-and-hold." : "change.enabling.";
@@ -123,7 +124,8 @@ public final class ManualReducedSpeed implements SheetSort {
             EnablingDevice sort = (EnablingDevice) device.sort();
             boolean three =
                     sort.positions().value().filter(Quantity.count(3)::equals).isPresent();
-            part = part.oneOf("enabling", wording.say(held + (three ? "3" : "2")));
+            String line = wording.say(held + (three ? "3" : "2"));
+            part = part.oneOf("enabling", Steps.ofRobot(device, line, cell, wording));
         }
         if (!enabling(mode, cell).isEmpty()) {
             part = wording.tell(part, "near");
@@ -141,14 +143,16 @@ public final class ManualReducedSpeed implements SheetSort {
         return part.line("start", wording.shared("step.start", wording.shared(AutomaticOperation.ID + ".title")));
     }
 
-    /** Enabling devices of the mode that are worked differently, one of each sort. */
+    /** Enabling devices of the mode that are worked differently or belong to another robot, one of each. */
     private static List<ComplementaryDevice> enabling(Mode mode, PostedCell cell) {
         Map<String, ComplementaryDevice> alike = new LinkedHashMap<>();
         cell.devices(EnablingDevice.class)
                 .filter(device -> mode.enablingDevices().stream()
                         .anyMatch(one -> one.characters().equals(device.tag().characters())))
                 .forEach(device -> alike.putIfAbsent(
-                        ((EnablingDevice) device.sort()).positions().characters(), device));
+                        ((EnablingDevice) device.sort()).positions().characters() + " of "
+                                + cell.robotOf(device).map(robot -> robot.tag().characters()),
+                        device));
         return List.copyOf(alike.values());
     }
 }

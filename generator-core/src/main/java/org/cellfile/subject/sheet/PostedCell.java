@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.ComplementaryDevice;
+import org.cellfile.subject.complement.Pendant;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.energy.Energies;
 import org.cellfile.subject.energy.Rescue;
@@ -14,6 +15,7 @@ import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Instrument;
 import org.cellfile.subject.identity.Person;
+import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.mode.Mode;
 import org.cellfile.subject.register.OpenPoint;
 import org.cellfile.subject.register.Registers;
@@ -53,6 +55,30 @@ public record PostedCell(
     /** The devices of a sort, as in {@code devices(Reset.class)}. */
     public Stream<ComplementaryDevice> devices(Class<?> sort) {
         return devices.stream().filter(device -> sort.isInstance(device.sort()));
+    }
+
+    /**
+     * The robot a device belongs to, where there are several; that of its pendant, where it is part of one. Empty where nothing says
+     * so.
+     */
+    Optional<Robot> robotOf(ComplementaryDevice device) {
+        if (identity.robots().size() < 2) {
+            return Optional.empty();
+        }
+        return identity.robot(device.robot())
+                .or(() -> devices.stream()
+                        .filter(other -> other.sort() instanceof Pendant pendant && pendant.enables(device))
+                        .findFirst()
+                        .flatMap(pendant -> identity.robot(pendant.robot())));
+    }
+
+    /** Where people find a device: as the plant tells it in short, else its position. */
+    Stated<String> place(Stated<String> tag, Stated<String> position) {
+        return sheets.found().stream()
+                .filter(found -> found.device().value().equals(tag.value()))
+                .findFirst()
+                .map(Found::at)
+                .orElse(position);
     }
 
     /** The mode of a sort, as in {@code mode(Mode.MANUAL_REDUCED_SPEED)}. */

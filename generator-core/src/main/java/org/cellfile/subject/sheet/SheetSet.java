@@ -50,6 +50,7 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
         Posting.reportTwice(cell, findings);
         Posting.look(cell, sheets, findings);
         Untold.report(cell, findings);
+        Found.reportTwice(cell.sheets().found(), findings);
         IsolationOrder.report(cell, findings);
         known.reportNotPrinted(translations.languages());
         if (known.complete()) {

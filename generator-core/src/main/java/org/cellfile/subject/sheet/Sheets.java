@@ -22,6 +22,7 @@ import org.cellfile.subject.identity.Person;
  * @param signalWords whether hazards are headed by a signal word, as is the custom in the United States
  * @param printings in which languages and on which paper they are printed, one after the other
  * @param copies which hangs where
+ * @param found where people find devices whose position is told at length
  * @param steps the plant's own
  * @param translations of the cell's texts
  * @param briefings of people on what the sheets ask
@@ -35,6 +36,7 @@ public record Sheets(
         Stated<String> signalWords,
         List<Printing> printings,
         List<PostedCopy> copies,
+        List<Found> found,
         List<OwnStep> steps,
         List<Translations.Translated> translations,
         List<Briefing> briefings,
@@ -88,6 +90,7 @@ public record Sheets(
                 section.wordIfStated("signal-words", Set.of("yes", "no")),
                 Section.each(section.listIfStated("printed"), Printing::read),
                 Section.each(section.listIfStated("posted"), PostedCopy::read),
+                Section.each(section.listIfStated("found"), Found::read),
                 Section.each(section.listIfStated("own-steps"), OwnStep::read),
                 Section.each(top.listIfStated("translations"), Translations.Translated::read),
                 Section.each(top.listIfStated("briefings"), Briefing::read),

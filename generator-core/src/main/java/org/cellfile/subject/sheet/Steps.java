@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cellfile.dossier.Text;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.EmergencyStop;
 import org.cellfile.subject.complement.ModeSelector;
 import org.cellfile.subject.complement.Reset;
+import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.mode.Mode;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
@@ -37,12 +39,12 @@ final class Steps {
 
     /** Every door is closed. */
     static Part closed(Part part, PostedCell cell, Wording wording) {
-        List<String> doors = doors(cell);
+        List<Safeguard> doors = doors(cell);
         if (doors.isEmpty()) {
             return part;
         }
         return few(doors)
-                ? part.line("closed", wording.shared(START + "closed", String.join(", ", doors)))
+                ? part.line("closed", wording.shared(START + "closed", places(doors, cell, wording)))
                 : part.line("all-closed", wording.shared(START + "all-closed", String.valueOf(doors.size())));
     }
 
@@ -62,12 +64,11 @@ final class Steps {
         Part longer = part;
         for (ComplementaryDevice device : selectors(mode, cell).toList()) {
             ModeSelector selector = (ModeSelector) device.sort();
-            longer = longer.oneOf(
-                    "selector",
-                    wording.shared(
-                            "step.selector." + selector.lockedBy().characters(),
-                            wording.text(device.position()),
-                            wording.text(mode.name())));
+            String line = wording.shared(
+                    "step.selector." + selector.lockedBy().characters(),
+                    wording.text(device.position()),
+                    wording.text(mode.name()));
+            longer = longer.oneOf("selector", ofRobot(device, line, cell, wording));
         }
         return longer;
     }
@@ -106,22 +107,47 @@ final class Steps {
         return longer;
     }
 
-    /** Tags of what people open and have to close again. */
-    static List<String> doors(PostedCell cell) {
+    /** A line about a device, with the robot it belongs to before it where the cell has several such devices. */
+    static String ofRobot(ComplementaryDevice device, String line, PostedCell cell, Wording wording) {
+        return cell.devices(device.sort().getClass()).count() < 2
+                ? line
+                : cell.robotOf(device)
+                        .map(robot -> ofRobot(robot, line, wording))
+                        .orElse(line);
+    }
+
+    /** Words about a robot, with its name before them. */
+    static String ofRobot(Robot robot, String words, Wording wording) {
+        return wording.shared(
+                "step.of-robot",
+                Text.capital(wording.text(robot.name())),
+                robot.tag().characters(),
+                words);
+    }
+
+    /** What people open and have to close again. */
+    static List<Safeguard> doors(PostedCell cell) {
         return cell.safeguards().stream()
-                .filter(guarding -> guarding.safeguard().kind().closedByHand())
-                .map(Guarding::tag)
+                .map(Guarding::safeguard)
+                .filter(safeguard -> safeguard.kind().closedByHand())
                 .toList();
     }
 
-    /** Few safeguards by their tags, many counted by their kinds. */
-    static String listed(Collection<Safeguard> safeguards, Wording wording) {
-        if (few(safeguards)) {
-            return safeguards.stream()
-                    .map(Safeguard::tag)
-                    .map(Stated::characters)
-                    .collect(Collectors.joining(", "));
+    /** Few safeguards by what and where they are, many counted by their kinds. */
+    static String listed(Collection<Safeguard> safeguards, PostedCell cell, Wording wording) {
+        if (!few(safeguards)) {
+            return counted(safeguards, wording);
         }
+        Map<String, List<Safeguard>> kinds = safeguards.stream()
+                .collect(Collectors.groupingBy(
+                        safeguard -> safeguard.kind().id(), LinkedHashMap::new, Collectors.toList()));
+        return kinds.entrySet().stream()
+                .map(kind -> wording.shared("kind." + kind.getKey()) + " " + places(kind.getValue(), cell, wording))
+                .collect(Collectors.joining("; "));
+    }
+
+    /** Safeguards counted by their kinds. */
+    static String counted(Collection<Safeguard> safeguards, Wording wording) {
         Map<String, Long> kinds = safeguards.stream()
                 .collect(Collectors.groupingBy(
                         safeguard -> safeguard.kind().id(), LinkedHashMap::new, Collectors.counting()));
@@ -136,8 +162,15 @@ final class Steps {
         return things.size() <= MOST_NAMED;
     }
 
-    /** Few tags by name, of many the count. */
-    static String named(List<String> tags) {
-        return few(tags) ? String.join(", ", tags) : String.valueOf(tags.size());
+    /** The tag of each with the place where it is. */
+    static String places(Collection<Safeguard> safeguards, PostedCell cell, Wording wording) {
+        return safeguards.stream()
+                .map(safeguard -> place(safeguard.tag(), safeguard.position(), cell, wording))
+                .collect(Collectors.joining(", "));
+    }
+
+    /** A tag as it stands on the device, with the place where people find it. */
+    static String place(Stated<String> tag, Stated<String> position, PostedCell cell, Wording wording) {
+        return tag.characters() + " (" + wording.text(cell.place(tag, position)) + ")";
     }
 }

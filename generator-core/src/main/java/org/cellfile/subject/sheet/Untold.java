@@ -6,6 +6,9 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.Stated;
+import org.cellfile.subject.complement.EnablingDevice;
+import org.cellfile.subject.complement.ModeSelector;
+import org.cellfile.subject.complement.Pendant;
 import org.cellfile.subject.complement.Reset;
 import org.cellfile.subject.energy.UnitedStates;
 import org.cellfile.subject.mode.Mode;
@@ -33,6 +36,21 @@ final class Untold {
                     "no sheet tells how the cell is reset, because it has no reset",
                     "describe each under `complementary`, with the place where it is"));
         }
+        Stream.of(ModeSelector.class, Pendant.class, EnablingDevice.class)
+                .map(sort -> cell.devices(sort).toList())
+                .filter(alike -> alike.size() > 1 && cell.identity().robots().size() > 1)
+                .flatMap(List::stream)
+                .filter(device -> cell.robotOf(device).isEmpty())
+                .forEach(
+                        device -> findings.add(
+                                Finding.barsRelease(
+                                        CANNOT_TELL,
+                                        device.tag().characters(),
+                                        device.tag().where(),
+                                        "no sheet tells which robot `"
+                                                + device.tag().characters()
+                                                + "` belongs to, and the cell has several robots and several such devices",
+                                        "name the robot under `robot` of the device; that of a pendant holds for the enabling device it carries")));
         List<Mode> slow = cell.modes().stream()
                 .filter(mode -> mode.is(Mode.MANUAL_REDUCED_SPEED))
                 .toList();

@@ -26,6 +26,7 @@ public record Protocol(List<Test> tests, Interval longest, String longestSource)
      * @param id as results name it
      * @param title what is tested
      * @param shift true when the operator does it at the beginning of each shift
+     * @param starts true when reset or start is pressed in it, and whoever is inside would be hurt if the thing failed
      * @param periodic true when it is done by a competent person at an interval, and its results are kept
      * @param everyMode true when it is done in each mode in which the thing acts; else once
      * @param alone true when everything else that could stop the machine has to be healthy, and the path that is no safety function
@@ -39,6 +40,7 @@ public record Protocol(List<Test> tests, Interval longest, String longestSource)
             String id,
             String title,
             boolean shift,
+            boolean starts,
             boolean periodic,
             boolean everyMode,
             boolean alone,
@@ -156,6 +158,7 @@ public record Protocol(List<Test> tests, Interval longest, String longestSource)
                 id,
                 words.get("test." + id),
                 marks.contains("shift"),
+                marks.contains("starts"),
                 marks.contains("periodic"),
                 marks.contains("every-mode"),
                 marks.contains("alone"),
