@@ -113,8 +113,8 @@ public record Compared(
             Answers answers,
             State older,
             State newer) {
-        Set<String> resting = new TreeSet<>(ValueChange.resting(newer, places(alike, Difference::newer)));
-        resting.addAll(ValueChange.resting(older, places(alike, Difference::older)));
+        Set<String> resting = new TreeSet<>(ValueChange.resting(newer, places(alike, Difference::newer, newer)));
+        resting.addAll(ValueChange.resting(older, places(alike, Difference::older, older)));
         if (kind.filter(EditionChanged.class::isInstance).isPresent()) {
             resting.addAll(ValueChange.byOtherRules(older, newer));
         }
@@ -145,10 +145,10 @@ public record Compared(
         List<Statement> of(Difference difference);
     }
 
-    private static Set<String> places(List<Difference> differences, Side side) {
+    private static Set<String> places(List<Difference> differences, Side side, State state) {
         return differences.stream()
                 .flatMap(difference -> side.of(difference).stream())
-                .map(ValueChange::place)
+                .flatMap(statement -> ValueChange.places(statement, state).stream())
                 .collect(Collectors.toSet());
     }
 

@@ -6,10 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.cellfile.dossier.Statement;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.read.CsvFile;
 import org.cellfile.trace.Case;
+import org.cellfile.trace.Coordinate;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Term;
@@ -24,6 +27,9 @@ import org.cellfile.trace.Term;
 public record ValueChange(String tag, String older, String newer) {
 
     private static final String NONE = "";
+
+    /** A thing on the plan. */
+    private static final Pattern DRAWN = Pattern.compile("plan/[^/]+/[^/]+/");
 
     /** All that differ, by tag. */
     static List<ValueChange> between(State older, State newer) {
@@ -68,8 +74,20 @@ public record ValueChange(String tag, String older, String newer) {
     }
 
     /** Where a value rests on a statement: at its characters, or anywhere in the row of a table. */
-    static String place(Statement statement) {
+    private static String place(Statement statement) {
         return statement.key().equals(CsvFile.TABLE) ? line(statement.at()) : statement.at();
+    }
+
+    /** Every place at which a value may rest on a statement. What is found on a plan rests on the thing as it is drawn there. */
+    static Set<String> places(Statement statement, State state) {
+        Set<String> places = new TreeSet<>(Set.of(place(statement)));
+        Matcher drawn = DRAWN.matcher(statement.path());
+        if (drawn.lookingAt()) {
+            state.cell().statements().stream()
+                    .filter(one -> one.path().equals(drawn.group() + "of"))
+                    .forEach(one -> places.add(one.at()));
+        }
+        return places;
     }
 
     private static String line(String position) {
@@ -92,6 +110,9 @@ public record ValueChange(String tag, String older, String newer) {
         if (term instanceof Given given) {
             String position = given.stated().where().position();
             return places.contains(position) || places.contains(line(position));
+        }
+        if (term instanceof Coordinate coordinate) {
+            return places.contains(coordinate.origin());
         }
         if (term instanceof Derived derived) {
             Boolean before = known.get(derived);
