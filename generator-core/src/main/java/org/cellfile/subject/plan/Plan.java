@@ -85,6 +85,11 @@ public record Plan(
         });
     }
 
+    /** True when something stands on it against which a robot could press somebody. */
+    public boolean bars() {
+        return !robots.isEmpty() && structures.stream().anyMatch(Structure::bars);
+    }
+
     private static <T> List<T> each(List<Section> sections, Unit unit, BiFunction<Section, Unit, T> reader) {
         return Section.each(sections, section -> reader.apply(section, unit));
     }
