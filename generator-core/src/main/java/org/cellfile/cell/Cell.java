@@ -58,7 +58,9 @@ import org.cellfile.subject.ledger.Ledger;
 import org.cellfile.subject.mode.Mode;
 import org.cellfile.subject.mode.Operation;
 import org.cellfile.subject.plan.Layout;
+import org.cellfile.subject.plan.OperatorPlace;
 import org.cellfile.subject.plan.Plan;
+import org.cellfile.subject.plan.Structure;
 import org.cellfile.subject.register.Registers;
 import org.cellfile.subject.safeguard.Deviations;
 import org.cellfile.subject.safeguard.Guarding;
@@ -132,7 +134,15 @@ public record Cell(
                 .toList();
         ControlSystem.Described described = ControlSystem.Described.read(top);
         List<Deviation> deviations = Deviations.read(
-                top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT, SafetyFunction.SORT));
+                top,
+                identity,
+                List.of(
+                        Safeguard.SORT,
+                        Clearance.SORT,
+                        ComplementaryDevice.SORT,
+                        SafetyFunction.SORT,
+                        Structure.SORT,
+                        OperatorPlace.SORT));
         List<Mode> modes = Section.each(top.list("modes"), Mode::read);
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
@@ -161,7 +171,8 @@ public record Cell(
                     .map(safeguard ->
                             guarding(safeguard, rules(identity.standards(), safeguard), zones, stops, identity))
                     .toList();
-            Optional<CrushingStandard> crushing = crushing(identity, clearances, findings);
+            Optional<CrushingStandard> crushing = crushing(
+                    identity, !clearances.isEmpty() || plan.filter(Plan::bars).isPresent(), findings);
             Optional<ControlStandard> control = control(identity, hazards.isEmpty() && described.empty(), findings);
             List<Risk> risks =
                     hazards.stream().map(hazard -> new Risk(hazard, control)).toList();
@@ -201,7 +212,9 @@ public record Cell(
                                     guardings,
                                     complements,
                                     gaps,
-                                    identity.standards().inForce(RobotCellStandard.class)))),
+                                    identity.standards().inForce(RobotCellStandard.class),
+                                    identity.standards().inForce(ReachStandard.class),
+                                    crushing))),
                     control.map(standard -> ControlSystem.of(described, standard, risks, guardings, devices, asked::of))
                             .orElseGet(() -> ControlSystem.notRecomputed(described)),
                     modes.stream()
@@ -359,10 +372,9 @@ public record Cell(
         return false;
     }
 
-    /** Only a cell with clearances needs an edition about crushing; those known share one table, so that the first will do. */
-    private static Optional<CrushingStandard> crushing(
-            Identity identity, List<Clearance> clearances, Findings findings) {
-        if (!clearances.isEmpty()) {
+    /** Those known share one table, so that the first will do. */
+    private static Optional<CrushingStandard> crushing(Identity identity, boolean needed, Findings findings) {
+        if (needed) {
             chosen(identity, CrushingStandard.class, findings);
         }
         return identity.standards().inForce(CrushingStandard.class).stream().findFirst();
@@ -418,7 +430,7 @@ public record Cell(
         all.addAll(trends);
         all.addAll(safeguards);
         all.addAll(complementary);
-        layout.ifPresent(drawn -> all.addAll(drawn.distances()));
+        layout.ifPresent(drawn -> all.addAll(drawn.recomputed()));
         all.addAll(controlSystem.recomputed());
         all.addAll(operations);
         return all;

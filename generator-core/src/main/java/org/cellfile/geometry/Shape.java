@@ -9,11 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.GeometryFactory;
+import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.valid.IsSimpleOp;
@@ -22,6 +25,9 @@ import org.locationtech.jts.operation.valid.IsSimpleOp;
 public final class Shape {
 
     static final GeometryFactory FACTORY = new GeometryFactory();
+
+    /** Chords of a quarter of a circle, where a person is the measure. */
+    private static final int ROUND_ENOUGH = 8;
 
     private final Geometry geometry;
 
@@ -75,6 +81,19 @@ public final class Shape {
         return area(Stream.of(centre.coordinate()), arcs.corners(centre, radius, first, angle).stream());
     }
 
+    /** What a straight line from a centre sweeps when it turns from one point to another, the shorter way round. */
+    public static Shape swept(Point centre, Point from, Point to, Arcs arcs) {
+        Coordinate middle = centre.coordinate();
+        double first = new LineSegment(middle, from.coordinate()).angle();
+        double turn = StrictMath.IEEEremainder(new LineSegment(middle, to.coordinate()).angle() - first, 2 * Math.PI);
+        BigDecimal radius = BigDecimal.valueOf(middle.distance(from.coordinate()));
+        return turn == 0
+                ? nothing()
+                : area(
+                        Stream.of(middle),
+                        arcs.corners(centre, radius, Math.min(first, first + turn), Math.abs(turn)).stream());
+    }
+
     private static Shape area(Stream<Coordinate> first, Stream<Coordinate> then) {
         List<Coordinate> corners = new ArrayList<>(Stream.concat(first, then).toList());
         Coordinate start = corners.get(0);
@@ -108,19 +127,72 @@ public final class Shape {
 
     /** What lies in this one and not in the other. */
     public Shape without(Shape other) {
-        return new Shape(OverlayNGRobust.overlay(
-                geometry, other.geometry, org.locationtech.jts.operation.overlayng.OverlayNG.DIFFERENCE));
+        return new Shape(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.DIFFERENCE));
     }
 
     /** What lies in both. */
     public Shape common(Shape other) {
-        return new Shape(OverlayNGRobust.overlay(
-                geometry, other.geometry, org.locationtech.jts.operation.overlayng.OverlayNG.INTERSECTION));
+        return new Shape(OverlayNGRobust.overlay(geometry, other.geometry, OverlayNG.INTERSECTION));
     }
 
     /** This one and every point no further from it than that; less than zero takes off as much at the edge. */
     public Shape grown(BigDecimal by) {
         return new Shape(geometry.buffer(by.doubleValue(), 64));
+    }
+
+    /** Those parts of it in which a circle of that diameter, in mm, has room. */
+    public Shape roomFor(BigDecimal diameter) {
+        BigDecimal half = diameter.divide(BigDecimal.valueOf(2));
+        return grown(half.negate()).grown(half).common(this).areas();
+    }
+
+    /** What of it covers floor: without its spots and lines. */
+    public Shape areas() {
+        List<Geometry> areas = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            if (geometry.getGeometryN(i) instanceof Polygon polygon && !polygon.isEmpty()) {
+                areas.add(polygon);
+            }
+        }
+        return areas.isEmpty() ? nothing() : new Shape(FACTORY.buildGeometry(areas));
+    }
+
+    /** The smallest area without notches that holds it. */
+    public Shape hull() {
+        return new Shape(geometry.convexHull());
+    }
+
+    /** Without those parts that hold the point inside. */
+    public Shape notAround(Point point) {
+        Geometry spot = FACTORY.createPoint(point.coordinate());
+        List<Geometry> others = new ArrayList<>();
+        for (int i = 0; i < geometry.getNumGeometries(); i++) {
+            if (!geometry.getGeometryN(i).contains(spot)
+                    || geometry.getGeometryN(i).getDimension() < 2) {
+                others.add(geometry.getGeometryN(i));
+            }
+        }
+        return others.isEmpty() ? nothing() : new Shape(FACTORY.buildGeometry(others));
+    }
+
+    /**
+     * The floor onto which a circle of that diameter gets from far away without touching this.
+     *
+     * @param diameter in mm
+     * @param about what the floor is asked for; it ends a little beyond
+     */
+    public Shape reachedFromOutside(BigDecimal diameter, Shape about) {
+        double half = diameter.doubleValue() / 2;
+        Envelope frame = new Envelope(geometry.getEnvelopeInternal());
+        frame.expandToInclude(about.geometry.getEnvelopeInternal());
+        frame.expandBy(10 * half);
+        Geometry floor = FACTORY.toGeometry(frame);
+        Geometry free = OverlayNGRobust.overlay(floor, geometry.buffer(half, ROUND_ENOUGH), OverlayNG.DIFFERENCE);
+        List<Shape> outside = new Shape(free)
+                .areas().parts().stream()
+                        .filter(part -> part.geometry.intersects(floor.getBoundary()))
+                        .toList();
+        return new Shape(of(outside).geometry.buffer(half, ROUND_ENOUGH)).areas();
     }
 
     /** True when they have a point in common. */

@@ -32,6 +32,10 @@ public record DrawnRobot(
                 section.point("controller", unit));
     }
 
+    DrawnRobot withoutOutlines() {
+        return new DrawnRobot(of, base, Optional.empty(), Optional.empty(), controller);
+    }
+
     private static Optional<Outline> area(Section robot, Stated<String> of, String key, Unit unit) {
         return robot.sectionIfStated(key).flatMap(section -> {
             Optional<Outline> outline = Outline.read(section, of.characters(), Outline.AREAS, unit);

@@ -65,6 +65,10 @@ public record DrawnSafeguard(
         }
     }
 
+    DrawnSafeguard withoutOutlines() {
+        return new DrawnSafeguard(of, Optional.empty(), scanner, Optional.empty(), swing, standing, recorded);
+    }
+
     static DrawnSafeguard read(Section section, Unit unit) {
         Stated<String> of = section.reference("of", Safeguard.SORT);
         return new DrawnSafeguard(

@@ -1,35 +1,57 @@
 package org.cellfile.subject.plan;
 
 import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cellfile.claim.Recomputed;
 import org.cellfile.finding.Finding;
 import org.cellfile.geometry.Arcs;
 import org.cellfile.geometry.Between;
 import org.cellfile.geometry.Shape;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
+import org.cellfile.standard.CrushingStandard;
+import org.cellfile.standard.ReachStandard;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.subject.clearance.ClearanceGap;
 import org.cellfile.subject.complement.Complement;
+import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.hazard.Zone;
 import org.cellfile.subject.hazard.ZoneExtent;
 import org.cellfile.subject.identity.RobotLoad;
 import org.cellfile.subject.safeguard.Device.Footprint;
 import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.trace.Fixed;
 
 /** The plan of a cell put together with what stands on it, and what was measured on it. */
 public final class Layout {
 
     private final Plan plan;
     private final Around around;
-    private final Optional<Finding> tooLarge;
+    private final List<Obstacle> obstacles;
+    private final Shape barring;
+    private final Map<String, List<SeenField>> fields;
+    private final Map<String, Shape> outside = new TreeMap<>();
     private final List<PlanDistance> distances;
+    private final List<FieldCoverage> coverage;
+    private final List<PlanGap> gaps;
+    private final List<DoorSwing> swings;
+    private final List<EmergencyStopReach> emergencyStops;
+    private final List<ResetPlace> resets;
 
     /**
      * The things of the cell that stand on its plan.
      *
      * @param cells the editions in force about robot cells, which say how wide an opening may be
+     * @param reaches the editions in force about how far limbs reach
+     * @param crushing the edition in force about gaps in which nobody is crushed
      */
     public record Around(
             List<RobotLoad> robots,
@@ -37,18 +59,31 @@ public final class Layout {
             List<Guarding> safeguards,
             List<Complement> complementary,
             List<ClearanceGap> clearances,
-            List<RobotCellStandard> cells) {}
+            List<RobotCellStandard> cells,
+            List<ReachStandard> reaches,
+            Optional<CrushingStandard> crushing) {}
 
     public Layout(Plan plan, Around around) {
         this.plan = plan;
         this.around = around;
-        this.tooLarge = plan.tooLarge();
-        this.distances = tooLarge.isPresent()
-                ? List.of()
-                : around.safeguards().stream()
-                        .map(this::measured)
-                        .flatMap(Optional::stream)
-                        .toList();
+        this.obstacles = Obstacle.barring(this);
+        this.barring = Obstacle.together(obstacles);
+        this.fields = around.safeguards().stream()
+                .filter(guarding -> guarding.safeguard().device().looksFromOnePlace())
+                .collect(Collectors.toMap(
+                        Guarding::tag,
+                        guarding -> SeenField.of(this, guarding, obstacles),
+                        (first, second) -> first,
+                        TreeMap::new));
+        this.coverage = FieldCoverage.of(this);
+        this.distances = around.safeguards().stream()
+                .map(this::measured)
+                .flatMap(Optional::stream)
+                .toList();
+        this.gaps = PlanGap.of(this);
+        this.swings = DoorSwing.of(this);
+        this.emergencyStops = EmergencyStopReach.of(this);
+        this.resets = ResetPlace.of(this);
     }
 
     public Plan plan() {
@@ -62,6 +97,38 @@ public final class Layout {
     /** The distance of each safeguard to the nearest of its zones, where both are drawn. */
     public List<PlanDistance> distances() {
         return distances;
+    }
+
+    /** Of each zone that a scanner guards, the floor its fields must cover. */
+    List<FieldCoverage> coverage() {
+        return coverage;
+    }
+
+    /** The gaps between structures and the spaces of robots. */
+    public List<PlanGap> gaps() {
+        return gaps;
+    }
+
+    /** The doors that turn. */
+    List<DoorSwing> swings() {
+        return swings;
+    }
+
+    /** From each operator place to its emergency stop. */
+    public List<EmergencyStopReach> emergencyStops() {
+        return emergencyStops;
+    }
+
+    /** The resets where they are drawn. */
+    public List<ResetPlace> resets() {
+        return resets;
+    }
+
+    /** All that has values derived on the plan. */
+    public List<Recomputed> recomputed() {
+        return Stream.of(distances, gaps, emergencyStops, resets)
+                .<Recomputed>flatMap(List::stream)
+                .toList();
     }
 
     /** A hazard zone as drawn, no smaller than in truth; nothing when it is not drawn. */
@@ -81,6 +148,125 @@ public final class Layout {
                 .toList());
     }
 
+    /** What bars or detects of a safeguard: of a field what its scanner sees, of everything else what is drawn. */
+    public Shape effective(String tag) {
+        List<SeenField> seen = fields.getOrDefault(tag, List.of());
+        return seen.isEmpty()
+                ? safeguard(tag)
+                : Shape.of(seen.stream().map(SeenField::seen).toList());
+    }
+
+    /** The fields that scanners see from where they stand. */
+    List<SeenField> fields() {
+        return fields.values().stream().flatMap(List::stream).toList();
+    }
+
+    /** The structures, fences and closed doors. */
+    List<Obstacle> obstacles() {
+        return obstacles;
+    }
+
+    /** Structures, fences and closed doors together, which nobody gets across and nobody reaches through. */
+    Shape barring() {
+        return barring;
+    }
+
+    /** The safeguards of a hazard zone. */
+    List<Guarding> guarding(String zone) {
+        return around.safeguards().stream()
+                .filter(guarding -> guarding.zones().stream()
+                        .anyMatch(one -> one.tag().characters().equals(zone)))
+                .toList();
+    }
+
+    /** The widest opening through which nobody gets in, by the strictest of the editions in force. */
+    Fixed widestOpening() {
+        return around.cells().stream()
+                .map(RobotCellStandard::widestGapBelow)
+                .min(Comparator.comparing(Fixed::quantity))
+                .orElseThrow();
+    }
+
+    /** The floor onto which somebody gets without passing a safeguard of that zone or anything that bars. */
+    Shape outside(String zone) {
+        return outside.computeIfAbsent(
+                zone,
+                tag -> closing(tag)
+                        .reachedFromOutside(
+                                widestOpening().quantity().coherent(), zone(tag).grown(furthest())));
+    }
+
+    /** What bars the ways to a zone, or detects who goes there. */
+    private Shape closing(String zone) {
+        return Shape.of(Stream.concat(
+                        Stream.of(barring), guarding(zone).stream().map(one -> effective(one.tag())))
+                .toList());
+    }
+
+    /** No separation distance is greater. */
+    private BigDecimal furthest() {
+        return around.safeguards().stream()
+                .flatMap(guarding -> guarding.separationDistance().value().stream())
+                .map(Quantity::coherent)
+                .max(Comparator.naturalOrder())
+                .orElse(BigDecimal.ZERO)
+                .max(BigDecimal.ONE);
+    }
+
+    /** The floor onto which nobody gets from outside without passing such a thing, and on which nothing detects anybody. */
+    Shape inside(String zone) {
+        Shape closing = closing(zone);
+        return Shape.of(List.of(closing, zone(zone)))
+                .hull()
+                .without(Shape.of(List.of(outside(zone), closing.grown(Straight.NARROWEST))))
+                .areas()
+                .roomFor(widestOpening().quantity().coherent());
+    }
+
+    /** The structures that nobody gets across. */
+    List<Obstacle> structures() {
+        return obstacles.stream()
+                .filter(one -> plan.structures().stream()
+                        .anyMatch(structure -> structure.tag().characters().equals(one.tag())))
+                .toList();
+    }
+
+    /** The hazard zones of a robot. */
+    List<Zone> zonesOf(String robot) {
+        return around.zones().stream()
+                .map(ZoneExtent::zone)
+                .filter(zone -> zone.robot().value().equals(Optional.of(robot)))
+                .toList();
+    }
+
+    /** Tags of the drawn hazard zones in which a robot moves. */
+    List<String> robotZones() {
+        return around.zones().stream()
+                .map(ZoneExtent::zone)
+                .filter(zone -> zone.robot().value().isPresent())
+                .map(zone -> zone.tag().characters())
+                .filter(zone -> !zone(zone).empty())
+                .toList();
+    }
+
+    /** Where a zone is drawn; where it is described when it is not. */
+    Span where(Stated<String> zone) {
+        return plan.zones().stream()
+                .map(DrawnZone::of)
+                .filter(drawn -> drawn.characters().equals(zone.characters()))
+                .findFirst()
+                .orElse(zone)
+                .where();
+    }
+
+    /** The complementary device with that tag. */
+    Optional<ComplementaryDevice> device(Stated<String> tag) {
+        return around.complementary().stream()
+                .map(Complement::device)
+                .filter(device -> device.tag().characters().equals(tag.characters()))
+                .findFirst();
+    }
+
     /** The pieces of a safeguard. */
     public List<DrawnSafeguard> drawn(String tag) {
         return plan.safeguards().stream()
@@ -90,12 +276,19 @@ public final class Layout {
 
     /** What of a safeguard the distance is measured from: its line, or the outer edge of the area in which it detects. */
     public Shape detection(Guarding guarding) {
-        Shape drawn = safeguard(guarding.tag());
-        return guarding.safeguard().device().footprint() == Footprint.AREA ? outerEdge(drawn) : drawn;
+        return guarding.safeguard().device().footprint() == Footprint.AREA
+                ? outerEdge(guarding)
+                : effective(guarding.tag());
     }
 
-    private Shape outerEdge(Shape field) {
-        return field.edge();
+    /** Where people come into the field from outside; all of its edge when nobody does. */
+    private Shape outerEdge(Guarding guarding) {
+        Shape edge = effective(guarding.tag()).edge();
+        Shape outside = Shape.of(guarding.zones().stream()
+                .map(zone -> outside(zone.tag().characters()))
+                .toList());
+        Shape outer = edge.common(outside.grown(Straight.NARROWEST)).without(barring.grown(Straight.NARROWEST));
+        return outer.empty() ? edge : outer;
     }
 
     private Optional<PlanDistance> measured(Guarding guarding) {
@@ -110,8 +303,19 @@ public final class Layout {
                         plan,
                         nearest.zone(),
                         nearest.between(),
+                        isSeenWhole(guarding.tag()),
                         drawn(guarding.tag()).get(0).of().where().position(),
                         drawn(guarding.tag()).get(0).recorded()));
+    }
+
+    private boolean isSeenWhole(String tag) {
+        return fields().stream()
+                        .filter(field -> field.guarding().tag().equals(tag))
+                        .allMatch(field -> field.parts().isEmpty())
+                && coverage.stream()
+                        .filter(one -> !one.open().empty())
+                        .flatMap(one -> one.scanners().stream())
+                        .noneMatch(scanner -> scanner.tag().equals(tag));
     }
 
     private record Nearest(String zone, Between between) {
@@ -122,6 +326,12 @@ public final class Layout {
 
     /** What does not hold on the plan, besides what is held of each distance. */
     public List<Finding> findings() {
-        return tooLarge.map(List::of).orElseGet(() -> DrawnFaults.of(this));
+        List<Finding> findings = new ArrayList<>(DrawnFaults.of(this));
+        findings.addAll(ScannerFaults.of(this));
+        fields().forEach(field -> findings.addAll(field.findings()));
+        coverage.forEach(one -> one.finding(this).ifPresent(findings::add));
+        swings.forEach(swing -> swing.finding(this).ifPresent(findings::add));
+        findings.addAll(RobotSpace.of(this));
+        return findings;
     }
 }

@@ -88,12 +88,14 @@ public record Plan(
                     each(section.listIfStated("places"), of, OperatorPlace::read),
                     each(section.listIfStated("ways-out"), of, WayOut::read));
             section.close();
-            return plan;
+            Optional<Finding> tooLarge = plan.tooLarge();
+            tooLarge.ifPresent(section::report);
+            return tooLarge.isPresent() ? plan.withoutOutlines() : plan;
         });
     }
 
     /** Its outlines, wherever they stand. */
-    List<Outline> outlines() {
+    private List<Outline> outlines() {
         return Stream.of(
                         zones.stream().map(DrawnZone::outline),
                         robots.stream().map(DrawnRobot::reach),
@@ -106,8 +108,30 @@ public record Plan(
                 .toList();
     }
 
+    /** The same with nothing that could be measured, as if no outline could be read. */
+    private Plan withoutOutlines() {
+        return new Plan(
+                where,
+                drawing,
+                axes,
+                unit,
+                by,
+                on,
+                tolerance,
+                uncertainty,
+                zones.stream()
+                        .map(zone -> new DrawnZone(zone.of(), Optional.empty()))
+                        .toList(),
+                robots.stream().map(DrawnRobot::withoutOutlines).toList(),
+                structures.stream().map(Structure::withoutOutline).toList(),
+                safeguards.stream().map(DrawnSafeguard::withoutOutlines).toList(),
+                devices,
+                places,
+                waysOut);
+    }
+
     /** That it holds more points than are measured, if it does. */
-    Optional<Finding> tooLarge() {
+    private Optional<Finding> tooLarge() {
         int points = outlines().stream().mapToInt(Outline::count).sum();
         return points <= MOST_POINTS
                 ? Optional.empty()
@@ -118,6 +142,11 @@ public record Plan(
                         "the plan holds " + points + " corners, more than the " + MOST_POINTS + " that are measured",
                         "draw what keeps people out and what they can be hurt at, with straight edges where the cell has them; leave"
                                 + " out the detail that a drawing program exports"));
+    }
+
+    /** True when something stands on it against which a robot could press somebody. */
+    public boolean bars() {
+        return !robots.isEmpty() && structures.stream().anyMatch(Structure::bars);
     }
 
     private static <T> List<T> each(List<Section> sections, Unit unit, BiFunction<Section, Unit, T> reader) {

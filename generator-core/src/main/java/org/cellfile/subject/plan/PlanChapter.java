@@ -32,6 +32,7 @@ public final class PlanChapter {
         blocks.add(about(layout.plan(), identity));
         blocks.add(distances(layout, workings));
         layout.distances().forEach(distance -> blocks.add(working(distance, workings)));
+        blocks.addAll(StandingThings.of(layout, workings));
         return new Chapter("plan", "Plan of the cell", blocks);
     }
 

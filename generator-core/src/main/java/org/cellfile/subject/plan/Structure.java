@@ -48,6 +48,10 @@ public record Structure(
                 section.statementIfStated("measure"));
     }
 
+    Structure withoutOutline() {
+        return new Structure(tag, name, Optional.empty(), passable, hides, clearance, measure);
+    }
+
     /** True when nobody gets across it. */
     public boolean bars() {
         return passable.value().filter("no"::equals).isPresent();

@@ -53,6 +53,11 @@ public interface Device {
         return Footprint.LINE;
     }
 
+    /** True when it looks over that floor from one place, so that what stands in between hides some of it. */
+    default boolean looksFromOnePlace() {
+        return false;
+    }
+
     /** Its places that have a distance of their own. */
     default List<Place> places() {
         return List.of();

@@ -97,6 +97,11 @@ public final class LaserScanner implements Kind {
         }
 
         @Override
+        public boolean looksFromOnePlace() {
+            return true;
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             return Millimetres.of(Map.of("fieldHeight", field.height()));
         }

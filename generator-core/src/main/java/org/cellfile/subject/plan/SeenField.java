@@ -1,0 +1,127 @@
+package org.cellfile.subject.plan;
+
+import java.math.BigDecimal;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.cellfile.finding.Finding;
+import org.cellfile.finding.FindingId;
+import org.cellfile.geometry.Arcs;
+import org.cellfile.geometry.Point;
+import org.cellfile.geometry.Shape;
+import org.cellfile.geometry.Sight;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.source.Span;
+import org.cellfile.subject.safeguard.Guarding;
+
+/**
+ * A drawn protective field, held against what its scanner sees from where it stands: up to its range, within the angle of its view,
+ * past what stands on the floor.
+ *
+ * @param where the field is drawn
+ * @param at where its scanner stands
+ * @param seen what of the field is seen
+ * @param parts that are not, each with its cause
+ */
+record SeenField(Guarding guarding, Span where, Point at, Shape drawn, Shape seen, List<Unseen> parts) {
+
+    /** A part of a drawn field is not seen by its scanner. */
+    static final FindingId NOT_SEEN = new FindingId("plan.field-not-seen");
+
+    /** What of the field is not seen for one cause. */
+    record Unseen(Shape floor, String because, String help) {}
+
+    /** The fields of a safeguard that looks from one place; none of those whose scanner is not known. */
+    static List<SeenField> of(Layout layout, Guarding guarding, List<Obstacle> obstacles) {
+        List<DrawnSafeguard> pieces = layout.drawn(guarding.tag());
+        List<SeenField> fields = new ArrayList<>();
+        for (DrawnSafeguard piece : pieces) {
+            scanner(piece, pieces)
+                    .flatMap(View::of)
+                    .ifPresent(view ->
+                            piece.outline().ifPresent(outline -> fields.add(of(guarding, outline, view, obstacles))));
+        }
+        return List.copyOf(fields);
+    }
+
+    /** That of the piece, or the one stated with another piece of the same scanner. */
+    private static Optional<DrawnSafeguard.Scanner> scanner(DrawnSafeguard piece, List<DrawnSafeguard> pieces) {
+        return piece.scanner()
+                .or(() -> pieces.stream().flatMap(one -> one.scanner().stream()).findFirst());
+    }
+
+    private record View(Point at, BigDecimal facing, BigDecimal sees, Quantity range) {
+        static Optional<View> of(DrawnSafeguard.Scanner scanner) {
+            return scanner.at()
+                    .value()
+                    .flatMap(at -> scanner.facing()
+                            .value()
+                            .flatMap(facing -> scanner.sees()
+                                    .value()
+                                    .filter(sees -> !sees.zero())
+                                    .flatMap(sees -> scanner.range()
+                                            .value()
+                                            .map(range -> new View(at, facing.coherent(), sees.coherent(), range)))));
+        }
+
+        Shape reach() {
+            return Shape.circle(at, range.coherent(), Arcs.WITHIN);
+        }
+
+        Shape sector() {
+            BigDecimal half = sees.divide(BigDecimal.valueOf(2));
+            return Shape.sector(at, range.coherent(), facing.subtract(half), sees, Arcs.WITHIN);
+        }
+    }
+
+    private static SeenField of(Guarding guarding, Outline outline, View view, List<Obstacle> obstacles) {
+        Shape drawn = outline.shape(Arcs.WITHIN);
+        Shape near = drawn.common(view.reach()).areas();
+        Shape faced = drawn.common(view.sector()).areas();
+        List<Unseen> parts = new ArrayList<>();
+        add(
+                parts,
+                drawn.without(near),
+                "is further from the scanner at " + view.at() + " than its range of " + view.range(),
+                "draw the field no further than the scanner reaches, and set it so; or use a scanner that reaches further");
+        add(
+                parts,
+                near.without(faced),
+                "is outside the " + view.sees().stripTrailingZeros().toPlainString() + " ° that the scanner at "
+                        + view.at() + " sees",
+                "turn or move the scanner, or draw the field as far as it sees and guard the rest by something else");
+        for (Obstacle obstacle : obstacles) {
+            add(
+                    parts,
+                    Sight.hidden(view.at(), faced, obstacle.shape()),
+                    "is hidden from the scanner at " + view.at() + " by `" + obstacle.tag() + "`",
+                    "move the scanner, or draw the field as far as it sees and guard what lies behind by something else");
+        }
+        Shape together = Obstacle.together(obstacles);
+        Shape seen = faced.without(Sight.hidden(view.at(), faced, together))
+                .without(together.areas())
+                .areas();
+        return new SeenField(guarding, outline.where(), view.at(), drawn, seen, List.copyOf(parts));
+    }
+
+    private static void add(List<Unseen> parts, Shape floor, String because, String help) {
+        Shape matters = floor.areas().roomFor(Straight.NARROWEST);
+        if (!matters.empty()) {
+            parts.add(new Unseen(matters, because, help));
+        }
+    }
+
+    /** What is drawn and not seen, for each cause. */
+    List<Finding> findings() {
+        return parts.stream()
+                .map(part -> Finding.refuses(
+                        NOT_SEEN,
+                        guarding.tag(),
+                        where,
+                        "of the field of `" + guarding.tag() + "` a part of " + Straight.place(part.floor()) + " "
+                                + part.because(),
+                        part.help()))
+                .collect(Collectors.toList());
+    }
+}
