@@ -84,7 +84,7 @@ class StandingThingsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"2600, -45, true", "2598, -45, false", "2600, -46, false"})
+    @CsvSource({"2600, 315, true", "2598, 315, false", "2600, 314, false"})
     void aFieldMayFillAllThatItsScannerSees(String range, String from, boolean seen) throws IOException {
         plan(
                 "outline: [[2600, -1000], [4400, -1000], [4400, 1000], [2600, 1000]]",
@@ -100,7 +100,9 @@ class StandingThingsTest {
 
     @Test
     void aDoorThatTurnsOutwardsStrikesNothing() throws IOException {
-        plan("[-3300, 1010]]}", "[-3300, 1010]], swing: {hinge: [-3300, 1010], open: [-5320, 1010]}}");
+        plan(
+                "[[-3300, -1010], [-3300, 1010]]}",
+                "[[-3300, -1010], [-3300, 1010]], swing: {hinge: [-3300, 1010], open: [-5320, 1010]}}");
 
         assertThat(found()).isEmpty();
     }
@@ -116,7 +118,7 @@ class StandingThingsTest {
     @Test
     void aPostTooThinToHideAnybodyHidesNobody() throws IOException {
         structure(
-                "{tag: post, name: post, outline: [[-3500, -1800], [-3495, -1800], [-3495, -1795], [-3500, -1795]], passable:"
+                "{tag: post, name: post, outline: [[-3400, -1200], [-3395, -1200], [-3395, -1195], [-3400, -1195]], passable:"
                         + " no, hides: yes}");
 
         assertThat(found()).isEmpty();
