@@ -73,7 +73,7 @@ class ProtocolsTest {
     @MethodSource("folders")
     void eachMarkIsKnown(String folder) throws IOException {
         Properties structure = structure(folder);
-        Set<String> known = new TreeSet<>(Set.of("shift", "periodic", "every-mode", "alone"));
+        Set<String> known = new TreeSet<>(Set.of("shift", "starts", "periodic", "every-mode", "alone"));
         for (Reading reading : Reading.values()) {
             known.add("reads-" + reading.word());
         }
