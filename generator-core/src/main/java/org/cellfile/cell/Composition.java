@@ -37,7 +37,6 @@ import org.cellfile.subject.complement.ComplementChapter;
 import org.cellfile.subject.due.DueChapter;
 import org.cellfile.subject.energy.EnergyChapter;
 import org.cellfile.subject.energy.RescueChapter;
-import org.cellfile.subject.form.BriefingRecord;
 import org.cellfile.subject.form.ShiftCheck;
 import org.cellfile.subject.form.StopTimeMeasurement;
 import org.cellfile.subject.form.YearlyInspection;
@@ -151,7 +150,7 @@ public final class Composition {
         cell.safeguards().forEach(guarding -> tested.add(Tested.of(guarding.safeguard())));
         cell.complementary().forEach(complement -> tested.add(Tested.of(complement.device())));
         identity.robots().forEach(robot -> tested.add(Tested.of(robot)));
-        return List.of(
+        List<Form> forms = new ArrayList<>(List.of(
                 ShiftCheck.form(tested, responsible),
                 YearlyInspection.form(tested, cell.modes(), identity.robots()),
                 StopTimeMeasurement.form(
@@ -159,16 +158,9 @@ public final class Composition {
                         cell.safeguards(),
                         identity.standards().stopMeasurement().orElseThrow(),
                         identity,
-                        responsible),
-                BriefingRecord.form(titles(cell), responsible));
-    }
-
-    /** What each sheet is called in the language in which it is printed first; the form asks for that of the briefing. */
-    private static List<String> titles(Cell cell) {
-        Map<String, String> titles = new LinkedHashMap<>();
-        sheets(cell)
-                .forEach(sheet -> titles.putIfAbsent(sheet.id(), sheet.title().get(0)));
-        return List.copyOf(titles.values());
+                        responsible)));
+        forms.addAll(cell.posted().records());
+        return forms;
     }
 
     private static List<Chapter> chapters(Cell cell) {
@@ -213,7 +205,7 @@ public final class Composition {
         if (!cell.sheets().briefings().isEmpty()) {
             chapters.add(Briefing.chapter(cell.sheets().briefings(), identity));
         }
-        chapters.add(SheetChapter.chapter(sheets(cell), IdentityChapter.label(identity.facts())));
+        chapters.add(SheetChapter.chapter(cell.posted(), identity));
         if (!system.dues().isEmpty()) {
             control.ifPresent(standard -> identity.facts()
                     .asOf()

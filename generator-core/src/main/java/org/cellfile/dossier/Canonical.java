@@ -58,7 +58,8 @@ public final class Canonical {
         return write(printed);
     }
 
-    static String write(Object written) {
+    /** Anything that is made of texts, lists and maps, in the same manner. */
+    public static String write(Object written) {
         try {
             return WRITER.writeValueAsString(written) + "\n";
         } catch (JsonProcessingException ours) {

@@ -50,7 +50,7 @@ public final class Renderer {
     /**
      * The same where the plant has typefaces of its own.
      *
-     * @param own for the sheets in their languages
+     * @param own for sheets and forms in their languages
      */
     public Rendering render(Printable printable, List<Attachment> attachments, Typefaces own) {
         Dossier dossier = printable.dossier();
@@ -82,10 +82,12 @@ public final class Renderer {
             return new Rendering.Unprintable(findings);
         }
         for (Form form : dossier.forms()) {
-            try (Typesetting pages = new Typesetting(markup.form(form))) {
+            String language = Markup.language(form);
+            try (Typesetting pages =
+                    new Typesetting(markup.form(form, own.families(List.of(language))), own.of(List.of(language)))) {
                 files.put(
                         "forms/" + form.id() + ".pdf",
-                        pages.pdf(imprint(markup.formTitle(form), dossier.label(), Markup.LANGUAGE), List.of()));
+                        pages.pdf(imprint(markup.formTitle(form), dossier.label(), language), List.of()));
             }
         }
         try (Typesetting file = new Typesetting(markup.safetyFile())) {
@@ -180,7 +182,7 @@ public final class Renderer {
             report("the sheet `" + sheet.file() + "`", sheet, label, own.of(sheet.languages()), findings);
         }
         for (Form form : dossier.forms()) {
-            report("the form `" + form.id() + "`", form, label, findings);
+            report("the form `" + form.id() + "`", form, label, own.of(List.of(Markup.language(form))), findings);
         }
         return findings;
     }

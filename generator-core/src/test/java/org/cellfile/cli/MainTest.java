@@ -75,7 +75,7 @@ class MainTest {
         SortedMap<String, String> before = bytes();
         assertThat(before)
                 .containsKeys(
-                        SET + "/forms/briefing-record.pdf",
+                        SET + "/forms/briefing-record-en.pdf",
                         SET + "/forms/shift-check.pdf",
                         SET + "/forms/yearly-inspection.pdf",
                         SET + "/forms/stop-time-measurement.pdf");

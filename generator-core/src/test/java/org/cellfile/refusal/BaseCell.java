@@ -8,10 +8,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
@@ -47,6 +49,9 @@ public final class BaseCell {
     private static final String NOUGHTS = "0".repeat(64);
     private static final String MADE_HERE = "signature: MADE-HERE";
 
+    private static final String AS_IT_IS = "wording: as-it-is";
+    private static final Pattern WORDING = Pattern.compile("`(wording: [0-9a-f-]+)`");
+
     static final String EXPECTED = "expected.txt";
     private static final String REMOVE = "remove.txt";
     private static final String JUDGED = "day.txt";
@@ -57,7 +62,33 @@ public final class BaseCell {
     /** A copy of the base cell in an empty folder. */
     public static Path copyTo(Path folder) {
         copy(REFUSALS.resolve("base"), folder);
+        reviewedAsItIs(folder);
         return folder;
+    }
+
+    /**
+     * Puts the digest of the wording as it is into every review that is to be of that, as the findings tell it: whatever is mended
+     * in the wording of the program would void it.
+     */
+    public static void reviewedAsItIs(Path folder) {
+        try {
+            Path file = folder.resolve("sheets.yaml");
+            if (!Files.exists(file) || !Files.readString(file).contains(AS_IT_IS)) {
+                return;
+            }
+            List<String> lines = new ArrayList<>(Files.readAllLines(file));
+            for (Finding finding : checkSigned(folder).findings()) {
+                Matcher wording = WORDING.matcher(finding.help());
+                if (finding.id().words().equals("language.review-lapsed") && wording.find()) {
+                    lines.set(
+                            finding.where().line() - 1,
+                            lines.get(finding.where().line() - 1).replace(AS_IT_IS, wording.group(1)));
+                }
+            }
+            Files.write(file, lines);
+        } catch (IOException failed) {
+            throw new UncheckedIOException(failed);
+        }
     }
 
     /**
@@ -77,6 +108,7 @@ public final class BaseCell {
             }
         }
         copy(files, folder);
+        reviewedAsItIs(folder);
         return folder;
     }
 
@@ -146,6 +178,7 @@ public final class BaseCell {
         copy(SIGNED, folder);
         if (Files.exists(files)) {
             copy(files, folder);
+            reviewedAsItIs(folder);
         }
         Path list = folder.resolve("sign-offs.yaml");
         String text = Files.readString(list);
@@ -227,9 +260,10 @@ public final class BaseCell {
         return findings.stream().map(finding -> finding.id().words()).toList();
     }
 
-    /** What {@code check} prints. */
+    /** What {@code check} prints, but for the digest of the wording as it is. */
     static String printed(Verdict verdict) {
-        return FindingText.of(verdict.findings()) + FindingText.count(verdict.findings()) + "; " + verdict.outcome()
+        return WORDING.matcher(FindingText.of(verdict.findings())).replaceAll("`" + AS_IT_IS + "`")
+                + FindingText.count(verdict.findings()) + "; " + verdict.outcome()
                 + "\n";
     }
 }

@@ -18,6 +18,8 @@ import org.cellfile.Generator;
 import org.cellfile.Generator.Generated;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Who was told what the sheets ask, and until when that holds. All names and days are constructed. */
 class BriefingTest {
@@ -72,12 +74,54 @@ class BriefingTest {
     void who_was_briefed_stands_in_the_safety_file_and_what_to_sign_on_a_form() throws IOException {
         SortedMap<String, byte[]> files = generated("").files().orElseThrow();
         assertThat(safetyFile(files)).contains("R. Quint, S. Arrow", "2027-10-12", "Who was briefed");
-        try (PDDocument form = open(files, "forms/briefing-record.pdf")) {
+        try (PDDocument form = open(files, "forms/briefing-record-en.pdf")) {
             assertThat(form.getNumberOfPages()).isEqualTo(1);
         }
-        assertThat(text(files, "forms/briefing-record.pdf"))
+        assertThat(text(files, "forms/briefing-record-en.pdf"))
                 .contains("Running in automatic mode", "I. Lorne", "To be briefed again by")
                 .doesNotContain("R. Quint");
+    }
+
+    @Test
+    void the_shift_signs_it_in_its_language() throws IOException {
+        BaseCell.copyTo(folder);
+        Files.writeString(
+                folder.resolve("sheets.yaml"), "cellfile: 1\n\nsheets:\n  responsible: ilse\n  language: de\n");
+        SortedMap<String, byte[]> files =
+                new Generator().generate(new FolderWorld(folder, DAY)).files().orElseThrow();
+
+        assertThat(text(files, "forms/briefing-record-de.pdf"))
+                .contains(
+                        "Unterweisungsnachweis",
+                        "Small cell",
+                        "Sprache der Blätter Deutsch",
+                        "Automatikbetrieb",
+                        "I. Lorne")
+                .contains("Seite 1 von 1", "Unterschrift", "Datum")
+                .doesNotContain("Briefing", "Signature", "Filled in", "page ", "Running in");
+        try (PDDocument form = open(files, "forms/briefing-record-de.pdf")) {
+            assertThat(form.getNumberOfPages()).isEqualTo(1);
+            assertThat(form.getDocumentCatalog().getLanguage()).isEqualTo("de");
+        }
+        assertThat(files).containsKey("forms/shift-check.pdf").doesNotContainKey("forms/briefing-record-en.pdf");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"en", "de", "es", "pl"})
+    void it_takes_one_page_of_letter_in_each(String tag) throws IOException {
+        BaseCell.copyTo(folder);
+        BaseCell.change(folder, "cell.yaml", "  name: Small cell\n", "  name: Small cell\n  page: Letter\n");
+        Files.writeString(
+                folder.resolve("sheets.yaml"),
+                "cellfile: 1\n\nsheets:\n  responsible: ilse\n  language: " + tag + "\n  printed:\n    - {languages: ["
+                        + tag + "], paper: A3}\n");
+        SortedMap<String, byte[]> files =
+                new Generator().generate(new FolderWorld(folder, DAY)).files().orElseThrow();
+
+        try (PDDocument form = open(files, "forms/briefing-record-" + tag + ".pdf")) {
+            assertThat(form.getNumberOfPages()).isEqualTo(1);
+            assertThat(form.getPage(0).getMediaBox().getHeight()).isEqualTo(792);
+        }
     }
 
     @Test

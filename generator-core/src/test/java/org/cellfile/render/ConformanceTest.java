@@ -64,7 +64,7 @@ class ConformanceTest {
                         "sheets/energy-isolation-en.pdf",
                         "sheets/manual-reduced-speed-en.pdf",
                         "sheets/shift-check-en.pdf",
-                        "forms/briefing-record.pdf",
+                        "forms/briefing-record-en.pdf",
                         "forms/shift-check.pdf",
                         "forms/yearly-inspection.pdf",
                         "forms/stop-time-measurement.pdf");

@@ -69,7 +69,7 @@ class OwnLanguageTest {
     }
 
     private static String reviewed(String tag) {
-        return "  reviewed:\n    - {language: " + tag + ", by: ilse, on: 2026-11-10}\n";
+        return "  reviewed:\n    - {language: " + tag + ", by: ilse, on: 2026-11-10, wording: as-it-is}\n";
     }
 
     private SortedMap<String, byte[]> generated() {
@@ -114,11 +114,12 @@ class OwnLanguageTest {
     void oneFileIsALanguage() throws IOException {
         cellIn("el", reviewed("el"));
         file("languages/el.properties", words("automatic-operation.title", "Αυτόματη λειτουργία"));
+        BaseCell.reviewedAsItIs(folder);
 
         SortedMap<String, byte[]> files = generated();
         assertThat(text(files, "sheets/automatic-operation-el.pdf"))
                 .contains("Αυτόματη λειτουργία")
-                .doesNotContain("Not yet reviewed");
+                .doesNotContain("not yet reviewed");
         assertThat(embedded(files)).contains("languages/el.properties");
     }
 
@@ -148,15 +149,38 @@ class OwnLanguageTest {
 
         assertThat(found("language.not-reviewed")).hasSize(1);
         assertThat(text(generated(), "sheets/automatic-operation-en.pdf"))
-                .contains("Not yet reviewed by anybody whose language it is: English.");
+                .contains("Wording not yet reviewed: English.");
     }
 
     @Test
-    void aReviewerNamedInTheFileIsOne() throws IOException {
+    void aReviewerNamedInTheFileBindsNoWording() throws IOException {
         cellIn("en");
         file("languages/en.properties", "language.reviewed-by = I. Lorne\n");
 
-        assertThat(found("language.not-reviewed")).isEmpty();
+        assertThat(found("language.key"))
+                .singleElement()
+                .satisfies(finding -> assertThat(finding.help()).contains("`sheets`, `reviewed`"));
+    }
+
+    @Test
+    void otherWordsOfThePlantVoidTheReview() throws IOException {
+        cellIn("en", reviewed("en"));
+        file("languages/en.properties", "every-sheet.never = Never ever\n");
+        BaseCell.reviewedAsItIs(folder);
+        assertThat(found("language.review-lapsed")).isEmpty();
+
+        file(
+                "languages/en.properties",
+                "# in other colours\nevery-sheet.never = Never ever\nwords.vague = so to say\n");
+        assertThat(found("language.review-lapsed")).isEmpty();
+
+        file("languages/en.properties", "every-sheet.never = Hardly ever\n");
+        assertThat(found("language.review-lapsed"))
+                .singleElement()
+                .satisfies(finding ->
+                        assertThat(finding.because()).containsExactly("what changed since: the fixed wording"));
+        assertThat(text(generated(), "sheets/automatic-operation-en.pdf"))
+                .contains("Wording not yet reviewed: English.");
     }
 
     @Test

@@ -21,11 +21,8 @@ body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family
 <@frame.running english=(sheet.languages?join("") == "en")/>
 <div class="sheet">
   <h1><@said sheet.title/></h1>
-  <#list sheet.marks as mark>
-  <p class="mark"><@said mark/></p>
-  </#list>
-  <#if draft || sheet.places?has_content>
-  <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if><#if sheet.places?has_content>${words["sheet.place"]}: <#list sheet.places as place><#list place as text><span lang="${sheet.languages[text?index]}">${text}</span><#sep> / </#list><#sep>; </#list></#if></p>
+  <#if draft || sheet.marks?has_content || sheet.places?has_content>
+  <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if><#list sheet.marks as mark><span class="mark"><#list mark as text><span lang="${sheet.languages[text?index]}">${text}</span><#sep> / </#list></span> </#list><#if sheet.places?has_content>${words["sheet.place"]}: <#list sheet.places as place><#list place as text><span lang="${sheet.languages[text?index]}">${text}</span><#sep> / </#list><#sep>; </#list></#if></p>
   </#if>
   <#list sheet.panels as panel>
   <div class="panel panel-${panel.kind?lower_case}" data-part="${panel.title?join(" / ")}">

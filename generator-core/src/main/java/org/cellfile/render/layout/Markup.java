@@ -19,7 +19,7 @@ import org.cellfile.verdict.Printable;
 /** The page trees of one cell as XHTML. */
 public final class Markup {
 
-    /** Of the safety file and the forms. */
+    /** Of the safety file and of forms that name no other. */
     public static final String LANGUAGE = "en";
 
     /** Two lines of the margin of a posted sheet hold about 250 characters, of which a hundred say that it is a draft. */
@@ -57,10 +57,8 @@ public final class Markup {
      */
     public String sheet(Sheet sheet, Map<String, String> typefaces) {
         Map<String, Object> data = frame();
-        Map<String, String> inItsLanguages = new HashMap<>(words);
-        inItsLanguages.putAll(sheet.frame());
         data.put("language", sheet.languages().get(0));
-        data.put("words", inItsLanguages);
+        data.put("words", words(sheet.frame()));
         data.put("title", sheetTitle(sheet));
         data.put("logo", printable.dossier().logo());
         data.put("typefaces", typefaces);
@@ -72,12 +70,30 @@ public final class Markup {
         return Templates.fill("sheet.xhtml.ftl", data);
     }
 
-    /** One blank form. */
-    public String form(Form form) {
+    /**
+     * One blank form.
+     *
+     * @param typefaces of the plant's own, by language
+     */
+    public String form(Form form, Map<String, String> typefaces) {
         Map<String, Object> data = frame();
+        data.put("language", language(form));
+        data.put("words", words(form.frame()));
+        data.put("typefaces", typefaces);
         data.put("title", formTitle(form));
         data.put("form", form);
         return Templates.fill("form.xhtml.ftl", data);
+    }
+
+    /** That of the file, where a form names none. */
+    public static String language(Form form) {
+        return form.language().isEmpty() ? LANGUAGE : form.language();
+    }
+
+    private Map<String, String> words(Map<String, String> others) {
+        Map<String, String> all = new HashMap<>(words);
+        all.putAll(others);
+        return all;
     }
 
     /** A note about two states of the cell. */

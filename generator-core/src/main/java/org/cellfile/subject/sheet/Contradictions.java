@@ -1,21 +1,19 @@
 package org.cellfile.subject.sheet;
 
-import java.math.BigDecimal;
-import java.text.DecimalFormatSymbols;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.finding.Findings;
-import org.cellfile.quantity.Quantity;
-import org.cellfile.quantity.Unit;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.sheet.Part.Line;
 
 /**
@@ -37,11 +35,16 @@ final class Contradictions {
 
     static final Pattern SENTENCE = Pattern.compile("(?<=[.!?;:])\\s+");
 
-    private static final Pattern SPEED = Pattern.compile(
-            "(\\d(?:[\\d.,'\u2019\u00a0\u202f]*\\d)?)[ \u00a0\u202f]?((?:mm|m|in)\\s?/\\s?s)(?![\\p{L}\\d])");
-
     /** A condition does not forbid what follows it, as in {@code if it does not close, bridge it}. */
     private static final Pattern CLAUSE = Pattern.compile(",\\s+");
+
+    /** In the words a language lists: some others may stand here. */
+    private static final String GAP = "…";
+
+    /** In the words a language lists: a safeguard stands here, in words or by its tag. */
+    private static final String SAFEGUARD = "~";
+
+    private static final String MARKED = "{" + SAFEGUARD;
 
     private final SheetSort sort;
     private final PostedCell cell;
@@ -64,7 +67,7 @@ final class Contradictions {
     void hold(Stated<String> step, Part part, List<Line> ahead, List<Line> behind, Wording wording) {
         Optional<Mode> mode = sort.mode().flatMap(cell::mode);
         mode.ifPresent(one -> speeds(step, one, wording));
-        for (String sentence : SENTENCE.split(step.characters(), -1)) {
+        for (String sentence : SENTENCE.split(marked(step.characters()), -1)) {
             said(sentence, "defeating", wording)
                     .ifPresent(word -> add(
                             step,
@@ -140,31 +143,17 @@ final class Contradictions {
     }
 
     private void speeds(Stated<String> step, Mode mode, Wording wording) {
-        Optional<Quantity> limit = mode.speedLimit().value();
-        Matcher matcher = SPEED.matcher(step.characters());
-        while (limit.isPresent() && matcher.find()) {
-            Optional<Quantity> speed = speed(matcher, wording);
-            if (speed.filter(one -> one.compareTo(limit.get()) > 0).isPresent()) {
-                add(
-                        step,
-                        "this step speaks of " + matcher.group() + ", and the mode `"
-                                + mode.tag().characters() + "` allows "
-                                + mode.speedLimit().characters() + " at most ("
-                                + mode.speedLimit().where().position() + ")",
-                        "leave the speed out; the sheet tells the limit of its mode where it counts");
-            }
-        }
-    }
-
-    /** A number as the language writes it. */
-    private static Optional<Quantity> speed(Matcher matcher, Wording wording) {
-        DecimalFormatSymbols symbols =
-                DecimalFormatSymbols.getInstance(wording.language().locale());
-        String mark = Pattern.quote(String.valueOf(symbols.getDecimalSeparator()));
-        String[] parts = matcher.group(1).split(mark, 2);
-        String whole = parts[0].replaceAll("\\D", "");
-        String number = parts.length == 1 ? whole : whole + "." + parts[1].replaceAll("\\D", "");
-        return Unit.of(matcher.group(2).replaceAll("\\s", "")).map(unit -> new Quantity(new BigDecimal(number), unit));
+        mode.speedLimit()
+                .value()
+                .ifPresent(limit -> SpokenSpeeds.in(step.characters(), wording.language()).stream()
+                        .filter(one -> one.speed().compareTo(limit) > 0)
+                        .forEach(one -> add(
+                                step,
+                                "this step speaks of " + one.words() + ", and the mode `"
+                                        + mode.tag().characters() + "` allows "
+                                        + mode.speedLimit().characters() + " at most ("
+                                        + mode.speedLimit().where().position() + ")",
+                                "leave the speed out; the sheet tells the limit of its mode where it counts")));
     }
 
     /** The first such word in a clause that neither forbids it nor goes on with what the clause before it forbids. */
@@ -174,24 +163,66 @@ final class Contradictions {
             Optional<String> word = word(clause, key, "", wording);
             forbidden |= word(clause, "unless", "(?!\\p{L})", wording).isPresent();
             if (word.isPresent() && !forbidden) {
-                return word;
+                return word.map(found -> found.replace(MARKED, "{"));
             }
             forbidden &= word.isPresent();
         }
         return Optional.empty();
     }
 
-    /** The word of the clause that begins with one of those the language lists under the key. */
+    /** The words of the clause that are among those the language lists under the key. */
     private static Optional<String> word(String clause, String key, String end, Wording wording) {
         return Arrays.stream(wording.shared("own-steps." + key).split(",", -1))
                 .map(String::strip)
-                .filter(beginning -> !beginning.isEmpty())
-                .map(beginning -> Pattern.compile(
-                        "(?iu)(?<!\\p{L})" + Pattern.quote(beginning) + (end.isEmpty() ? "\\p{L}*" : end)))
-                .map(pattern -> pattern.matcher(clause))
+                .filter(listed -> !listed.isEmpty())
+                .map(listed -> listed.contains(GAP) || listed.contains(SAFEGUARD)
+                        ? apart(listed, wording)
+                        : "(?<!\\p{L})" + Pattern.quote(listed) + (end.isEmpty() ? "\\p{L}*" : end))
+                .map(pattern -> Pattern.compile("(?iu)" + pattern).matcher(clause))
                 .filter(Matcher::find)
                 .map(Matcher::group)
                 .findFirst();
+    }
+
+    /** Words that stand apart, as in {@code schalten Sie den Scanner ab}. */
+    private static String apart(String listed, Wording wording) {
+        StringBuilder pattern = new StringBuilder();
+        for (String part : listed.split("\\s+", -1)) {
+            boolean first = pattern.isEmpty();
+            if (part.equals(GAP)) {
+                pattern.append("(?:\\s+\\S+){0,6}?");
+            } else if (part.equals(SAFEGUARD)) {
+                // Behind a preposition it is only a place, as in: remove dust from the scanner.
+                pattern.append(first ? "" : "(?:\\s+(?!(?:" + any("beside", wording) + ")\\s)\\S+){0,3}?\\s+")
+                        .append("(?:" + any("safeguards", wording) + "|" + Pattern.quote(MARKED) + "\\S*})")
+                        .append("(?:\\s+\\S+){0,4}?");
+            } else {
+                pattern.append(first ? "" : "\\s+").append(letters(part));
+            }
+        }
+        return "(?<!\\p{L})" + pattern + "(?!\\p{L})";
+    }
+
+    /** The step with a mark at every tag of a safeguard. */
+    private String marked(String step) {
+        String marked = step;
+        for (Guarding safeguard : cell.safeguards()) {
+            marked = marked.replace("{" + safeguard.tag() + "}", MARKED + safeguard.tag() + "}");
+        }
+        return marked;
+    }
+
+    private static String any(String key, Wording wording) {
+        return Arrays.stream(wording.shared("own-steps." + key).split(",", -1))
+                .map(word -> Arrays.stream(word.strip().split("\\s+", -1))
+                        .map(Contradictions::letters)
+                        .collect(Collectors.joining("\\s+")))
+                .collect(Collectors.joining("|"));
+    }
+
+    /** Any letters may stand where an asterisk is. */
+    private static String letters(String word) {
+        return Arrays.stream(word.split("\\*", -1)).map(Pattern::quote).collect(Collectors.joining("\\p{L}*"));
     }
 
     private void add(Stated<String> step, String sentence, String help) {

@@ -24,10 +24,23 @@ public record InLanguages(List<Review> reviews, List<Typeface> typefaces, Stated
 
     private static final String LONGEST = "longest-sentence";
 
-    /** Somebody whose language it is found the fixed wording right. */
-    public record Review(Stated<String> language, Stated<String> by, Stated<LocalDate> on) {
+    /**
+     * Somebody whose language it is found the wording right.
+     *
+     * @param wording the short digest of what was read, as in {@link SeenWording#digest}
+     */
+    public record Review(Stated<String> language, Stated<String> by, Stated<LocalDate> on, Stated<String> wording) {
         static Review read(Section section) {
-            return new Review(section.text("language"), section.reference("by", Person.SORT), section.date("on"));
+            return new Review(
+                    section.text("language"),
+                    section.reference("by", Person.SORT),
+                    section.date("on"),
+                    section.textIfStated("wording"));
+        }
+
+        /** True when it can be read who that was and on which day. */
+        boolean readable() {
+            return by.value().isPresent() && on.value().isPresent();
         }
     }
 
@@ -62,12 +75,11 @@ public record InLanguages(List<Review> reviews, List<Typeface> typefaces, Stated
         return written.map(text -> Integer.valueOf(text.substring(0, text.indexOf(' '))));
     }
 
-    /** True when the plant names somebody who reviewed the wording of that language. */
-    boolean reviewed(String tag) {
+    /** The reviews of one language, in the order written. */
+    List<Review> reviews(String tag) {
         return reviews.stream()
-                .anyMatch(review -> review.language().characters().equals(tag)
-                        && review.by().value().isPresent()
-                        && review.on().value().isPresent());
+                .filter(review -> review.language().characters().equals(tag))
+                .toList();
     }
 
     /** The files of the plant's typefaces by their paths. */

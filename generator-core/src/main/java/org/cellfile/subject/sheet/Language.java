@@ -11,6 +11,8 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -43,19 +45,21 @@ public final class Language {
     static final String REVIEWED_BY = "language.reviewed-by";
 
     private static final String VAGUE = "words.vague";
+
+    /** By these the program looks at what the plant wrote; nobody reads them on a page. */
+    private static final Pattern NOT_PRINTED = Pattern.compile("(words|own-steps)\\..*|" + Pattern.quote(REVIEWED_BY));
+
     private static final String TEMPLATES = "/org/cellfile/templates/";
     private static final Pattern PLACES = Pattern.compile("\\{(\\d+)}");
 
     private final String tag;
     private final SourceFile file;
     private final Map<String, Stated<String>> words;
-    private final boolean reviewed;
 
-    private Language(String tag, SourceFile file, Map<String, Stated<String>> words, boolean reviewed) {
+    private Language(String tag, SourceFile file, Map<String, Stated<String>> words) {
         this.tag = tag;
         this.file = file;
         this.words = words;
-        this.reviewed = reviewed;
     }
 
     /** The same of files whose faults do not matter here. */
@@ -84,8 +88,9 @@ public final class Language {
         Map<String, Stated<String>> own = WordsFile.read(file, findings);
         Map<String, Stated<String>> words = new LinkedHashMap<>();
         builtIn.ifPresent(language -> words.putAll(language.words));
+        words.remove(REVIEWED_BY); // whoever reviewed the words of this program has not seen those of the plant
         words.putAll(own);
-        Language language = new Language(tag, file, words, isReviewed(own)); // nobody else has seen the plant's words
+        Language language = new Language(tag, file, words);
         language.held(builtIn(FIRST).orElseThrow(), findings);
         return language;
     }
@@ -98,15 +103,10 @@ public final class Language {
         try (InputStream stream = Objects.requireNonNull(Language.class.getResourceAsStream(TEMPLATES + path), path)) {
             SourceFile file = new SourceFile(path, new String(stream.readAllBytes(), StandardCharsets.UTF_8));
             Map<String, Stated<String>> words = WordsFile.read(file, new Findings());
-            return Optional.of(new Language(tag, file, words, isReviewed(words)));
+            return Optional.of(new Language(tag, file, words));
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);
         }
-    }
-
-    private static boolean isReviewed(Map<String, Stated<String>> words) {
-        Stated<String> by = words.get(REVIEWED_BY);
-        return by != null && !by.characters().isBlank();
     }
 
     /** Holds it against a language that says everything. */
@@ -126,6 +126,14 @@ public final class Language {
                     .because(missing.stream()
                             .map(key -> key + " = " + first.written(key))
                             .toList()));
+        }
+        if (!written(REVIEWED_BY).isBlank()) {
+            findings.add(Finding.refuses(
+                    KEY,
+                    "",
+                    Objects.requireNonNull(words.get(REVIEWED_BY)).where(),
+                    "a review named in this file does not say which wording it saw, and cannot count",
+                    "state it under `sheets`, `reviewed`, with the day and with `wording`, and leave this line empty"));
         }
         words.forEach((key, stated) -> {
             if (!first.words.containsKey(key)) {
@@ -173,9 +181,20 @@ public final class Language {
         return get(NAME);
     }
 
-    /** True when a native practitioner is named in its file who reviewed its wording. */
-    boolean reviewed() {
-        return reviewed;
+    /** The native practitioner who reviewed the wording of this program; empty when nobody did, or when the plant has words of its own. */
+    String reviewedBy() {
+        return written(REVIEWED_BY);
+    }
+
+    /** Its wording as far as somebody reads it on a page, by key, with the places for values. */
+    SortedMap<String, String> printed() {
+        SortedMap<String, String> printed = new TreeMap<>();
+        words.forEach((key, stated) -> {
+            if (!NOT_PRINTED.matcher(key).matches()) {
+                printed.put(key, stated.characters());
+            }
+        });
+        return printed;
     }
 
     /** Every key it has wording for. */

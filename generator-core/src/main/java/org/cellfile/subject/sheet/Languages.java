@@ -21,9 +21,6 @@ final class Languages {
     /** A language in which something is to be printed is not known. */
     static final FindingId UNKNOWN = new FindingId("language.unknown");
 
-    /** Nobody whose language it is reviewed its wording. */
-    static final FindingId NOT_REVIEWED = new FindingId("language.not-reviewed");
-
     /** Something is stated for a language in which nothing is printed. */
     static final FindingId NOT_PRINTED = new FindingId("language.not-printed");
 
@@ -32,6 +29,7 @@ final class Languages {
     private final Set<String> printed = new TreeSet<>();
     private final Set<String> reported = new TreeSet<>();
     private final Map<String, Language> usable = new LinkedHashMap<>();
+    private final Map<String, WordingReview> reviews = new LinkedHashMap<>();
 
     Languages(Sheets sheets, List<Printing> printings, Findings findings) {
         this.sheets = sheets;
@@ -55,22 +53,13 @@ final class Languages {
             unknown(stated, List.of());
         } else if (faults.sorted().isEmpty()) {
             usable.put(tag, language.get());
+            WordingReview review = WordingReview.of(language.get(), sheets);
+            reviews.put(tag, review);
             // Where the section itself is missing, that is reported, and nothing more need be said of it.
-            if (sheets.responsible().value().isPresent() && !reviewed(language.get(), sheets)) {
-                findings.add(Finding.barsRelease(
-                        NOT_REVIEWED,
-                        "",
-                        stated.where(),
-                        "nobody whose language it is has reviewed the fixed wording in `" + tag + "`",
-                        "have the printed sheets read by somebody who knows the machine and grew up with the language, and"
-                                + " state under `sheets`, `reviewed` who that was and on which day"));
+            if (sheets.responsible().value().isPresent()) {
+                review.report(stated, findings);
             }
         }
-    }
-
-    /** True when the wording was reviewed, for its file or for this plant. */
-    static boolean reviewed(Language language, Sheets sheets) {
-        return language.reviewed() || sheets.inLanguages().reviewed(language.tag());
     }
 
     /** Reports what is the tag of no language, each once. */
@@ -137,8 +126,16 @@ final class Languages {
         return Optional.ofNullable(usable.get(tag));
     }
 
-    List<Language> all() {
-        return List.copyOf(usable.values());
+    /** Those that can be used, each with what its review is worth. */
+    List<WordingReview> reviews() {
+        return List.copyOf(reviews.values());
+    }
+
+    /** True when somebody reviewed the wording of one that can be used, as it is now. */
+    boolean reviewed(Language language) {
+        return Optional.ofNullable(reviews.get(language.tag()))
+                .filter(WordingReview::counts)
+                .isPresent();
     }
 
     /** The tags of all that are to be printed. */

@@ -1,5 +1,6 @@
 package org.cellfile.subject.sheet;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -26,6 +27,12 @@ final class Posting {
     /** Two printings are named alike, or one language stands twice in a printing. */
     static final FindingId TWICE = new FindingId("sheet.printed-twice");
 
+    /** More languages stand on one page than somebody reads past. */
+    static final FindingId TOO_MANY = new FindingId("sheet.too-many-languages");
+
+    /** Common practice: with two, each stands in a manner of its own; a third cannot be told from them at a glance. */
+    private static final int MOST_LANGUAGES = 2;
+
     private Posting() {}
 
     /** The copies of a sheet in these languages. */
@@ -44,7 +51,10 @@ final class Posting {
         return languages.stream().map(Stated::characters).toList();
     }
 
-    /** Copies of what is not printed refuse the description; sheets without a copy bar its release. */
+    /**
+     * Copies of what is not printed refuse the description; sheets without a copy bar its release. Nothing is said of copies where a
+     * printing cannot be laid out.
+     */
     static void look(PostedCell cell, List<Sheet> sheets, Findings findings) {
         List<List<String>> printed = SheetSet.printings(cell).stream()
                 .map(printing -> tags(printing.languages()))
@@ -76,10 +86,14 @@ final class Posting {
         }
     }
 
-    /** Sheets are named by their languages; of two named alike the later would take the place of the earlier. */
-    static void reportTwice(PostedCell cell, Findings findings) {
+    /**
+     * The printings that can be laid out, of those stated; the others are reported. Sheets are named by their languages, so that of
+     * two named alike the later would take the place of the earlier.
+     */
+    static List<Printing> printable(List<Printing> printings, Findings findings) {
         Map<List<String>, Span> before = new HashMap<>();
-        for (Printing printing : cell.sheets().printings()) {
+        List<Printing> printable = new ArrayList<>();
+        for (Printing printing : printings) {
             List<String> tags = tags(printing.languages());
             if (tags.isEmpty()) {
                 continue;
@@ -101,8 +115,20 @@ final class Posting {
                         where,
                         "a language stands twice in this printing: `" + String.join("`, `", tags) + "`",
                         "name each language once"));
+            } else if (tags.size() > MOST_LANGUAGES) {
+                findings.add(Finding.refuses(
+                        TOO_MANY,
+                        "",
+                        printing.languages().get(MOST_LANGUAGES).where(),
+                        "a sheet in `" + String.join("`, `", tags)
+                                + "` says everything " + tags.size()
+                                + " times, and nobody finds the next step on it while standing at a machine",
+                        "print two languages on one page at most, and state another printing for the others"));
+            } else {
+                printable.add(printing);
             }
         }
+        return printable;
     }
 
     private static Finding notPrinted(PostedCopy copy, List<String> tags, List<List<String>> printed) {

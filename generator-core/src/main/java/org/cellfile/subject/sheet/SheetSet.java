@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Panel;
 import org.cellfile.finding.Finding;
@@ -22,9 +23,15 @@ import org.cellfile.subject.sheet.Sheets.Printing;
  *
  * @param sheets those whose languages are known
  * @param texts of the cell that stand on them
- * @param languages in which they are
+ * @param records the blank record of a briefing in each language
+ * @param reviews of the languages in which they are
  */
-public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language> languages, List<Finding> findings) {
+public record SheetSet(
+        List<Sheet> sheets,
+        List<PostedText> texts,
+        List<Form> records,
+        List<WordingReview> reviews,
+        List<Finding> findings) {
 
     private static final String NOT_REVIEWED = "every-sheet.not-reviewed";
 
@@ -34,8 +41,11 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
         Findings findings = new Findings();
         List<Sheet> sheets = new ArrayList<>();
         Translations translations = cell.sheets().translations(findings);
-        Languages known = new Languages(cell.sheets(), printings(cell), findings);
-        for (Printing printing : printings(cell)) {
+        List<Printing> printable = Posting.printable(printings(cell), findings);
+        // Of languages that stand only in a printing that cannot be laid out nothing is said.
+        boolean all = printable.size() == printings(cell).size();
+        Languages known = new Languages(cell.sheets(), printable, findings);
+        for (Printing printing : printable) {
             List<Language> languages = known.of(printing);
             // What names no language is told where it was read.
             if (!languages.isEmpty() && languages.size() == printing.languages().size()) {
@@ -43,17 +53,19 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
                     List<Wording> wordings = languages.stream()
                             .map(language -> new Wording(sort.id(), language, translations))
                             .toList();
-                    sheets.add(sheet(sort, cell, wordings, printing, findings));
+                    sheets.add(sheet(sort, cell, wordings, printing, known, findings));
                 }
             }
         }
-        Posting.reportTwice(cell, findings);
-        Posting.look(cell, sheets, findings);
+        if (all) {
+            Posting.look(cell, sheets, findings);
+            known.reportNotPrinted(translations.languages());
+        }
         Untold.report(cell, findings);
         Found.reportTwice(cell.sheets().found(), findings);
         IsolationOrder.report(cell, findings);
-        known.reportNotPrinted(translations.languages());
-        if (known.complete()) {
+        translations.reportContradicted();
+        if (all && known.complete()) {
             translations.reportUnused(known.printed());
         }
         for (PostedText text : translations.posted()) {
@@ -63,7 +75,30 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
                     cell.sheets().inLanguages().longestSentence().value(),
                     findings);
         }
-        return new SheetSet(List.copyOf(sheets), translations.posted(), known.all(), findings.sorted());
+        return new SheetSet(
+                List.copyOf(sheets),
+                translations.posted(),
+                known.reviews().stream()
+                        .map(review -> record(review.language(), cell, translations))
+                        .toList(),
+                known.reviews(),
+                findings.sorted());
+    }
+
+    private static Form record(Language language, PostedCell cell, Translations translations) {
+        Wording wording = new Wording(BriefingRecord.ID, language, translations);
+        return BriefingRecord.form(
+                wording,
+                SheetSorts.telling(cell).stream()
+                        .map(sort -> new Wording(sort.id(), language, translations).say("title"))
+                        .toList(),
+                cell.responsible(),
+                frame(cell, List.of(wording)));
+    }
+
+    /** The languages in which they are. */
+    public List<Language> languages() {
+        return reviews.stream().map(WordingReview::language).toList();
     }
 
     /** Where nothing is said, the sheets are printed once, in the language of the description. */
@@ -77,7 +112,12 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
     }
 
     private static Sheet sheet(
-            SheetSort sort, PostedCell cell, List<Wording> wordings, Printing printing, Findings findings) {
+            SheetSort sort,
+            PostedCell cell,
+            List<Wording> wordings,
+            Printing printing,
+            Languages known,
+            Findings findings) {
         List<List<Part>> told = wordings.stream()
                 .map(wording -> OwnSteps.in(sort, cell, wording, findings))
                 .toList();
@@ -96,7 +136,7 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
                                 .map(wording -> wording.text(copy.at()))
                                 .toList())
                         .toList(),
-                marks(wordings, cell),
+                marks(wordings, known),
                 IntStream.range(0, told.get(0).size())
                         .mapToObj(part -> panel(
                                 told.stream().map(parts -> parts.get(part)).toList()))
@@ -117,10 +157,10 @@ public record SheetSet(List<Sheet> sheets, List<PostedText> texts, List<Language
     }
 
     /** A reader is told whose language nobody of it has looked at. */
-    private static List<List<String>> marks(List<Wording> wordings, PostedCell cell) {
+    private static List<List<String>> marks(List<Wording> wordings, Languages known) {
         String names = wordings.stream()
                 .map(Wording::language)
-                .filter(language -> !Languages.reviewed(language, cell.sheets()))
+                .filter(language -> !known.reviewed(language))
                 .map(Language::name)
                 .collect(Collectors.joining(", "));
         return names.isEmpty()

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.BiConsumer;
 import java.util.regex.Pattern;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
@@ -31,10 +32,14 @@ public final class Translations {
     /** A translation of words that are posted nowhere. */
     static final FindingId UNUSED = new FindingId("translation.unused");
 
-    private final String own;
-    private final List<Translated> translated;
     /** A translation holds other numbers than its text. */
     static final FindingId OTHER_NUMBERS = new FindingId("translation.other-numbers");
+
+    /** One text is put into a language in two ways. */
+    static final FindingId CONTRADICTED = new FindingId("translation.contradicted");
+
+    private final String own;
+    private final List<Translated> translated;
 
     private static final Pattern NUMBER = Pattern.compile("\\d+([.,]\\d+)*");
 
@@ -156,19 +161,40 @@ public final class Translations {
         return List.copyOf(posted.values());
     }
 
+    /** Reports texts that are put into a language in two ways; nobody could say which of them is posted. */
+    void reportContradicted() {
+        eachTwice((first, again) -> {
+            if (!first.words().characters().equals(again.words().characters())) {
+                findings.add(Finding.refuses(
+                        CONTRADICTED,
+                        "",
+                        again.words().where(),
+                        "the same text is put into `" + again.tag().characters() + "` otherwise at "
+                                + first.words().where().position() + ": `"
+                                + first.words().characters() + "`",
+                        "keep the one that somebody finds right whose language it is"));
+            }
+        });
+    }
+
     /** Reports translations that stand on no sheet; to be called when every sheet was told. */
     void reportUnused(Set<String> printed) {
-        Map<String, Stated<String>> before = new HashMap<>();
+        eachTwice((first, again) -> {
+            if (first.words().characters().equals(again.words().characters())) {
+                unused(
+                        again,
+                        "these words are translated at " + first.tag().where().position() + " already",
+                        "keep one of the two");
+            }
+        });
+        Set<String> before = new HashSet<>();
         for (Translated one : translated) {
             for (Translated.InLanguage in : one.languages()) {
                 String tag = in.tag().characters();
-                Stated<String> first = before.putIfAbsent(tag + " " + one.text().characters(), in.tag());
-                if (first != null) {
-                    unused(
-                            in,
-                            "these words are translated at " + first.where().position() + " already",
-                            "keep one of the two");
-                } else if (tag.equals(own)) {
+                if (!before.add(key(one, in))) {
+                    continue;
+                }
+                if (tag.equals(own)) {
                     unused(
                             in,
                             "the description itself is written in `" + tag + "`, and its words are not replaced",
@@ -186,6 +212,23 @@ public final class Translations {
                 }
             }
         }
+    }
+
+    /** Tells of each text and language the first translation with every further one. */
+    private void eachTwice(BiConsumer<Translated.InLanguage, Translated.InLanguage> told) {
+        Map<String, Translated.InLanguage> before = new HashMap<>();
+        for (Translated one : translated) {
+            for (Translated.InLanguage in : one.languages()) {
+                Translated.InLanguage first = before.putIfAbsent(key(one, in), in);
+                if (first != null && in.words().value().isPresent()) {
+                    told.accept(first, in);
+                }
+            }
+        }
+    }
+
+    private static String key(Translated one, Translated.InLanguage in) {
+        return in.tag().characters() + " " + one.text().characters();
     }
 
     private void unused(Translated.InLanguage in, String sentence, String help) {

@@ -32,7 +32,7 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 
 .sheet h1 { font-size: ${(36 * larger)?string('0.##')}pt; line-height: 1.06; font-weight: bold; letter-spacing: -0.3pt; }
 .place { font-size: ${(10 * larger)?string('0.##')}pt; margin-top: 1.2mm; margin-bottom: 1.2mm; }
-.mark { font-size: 9.5pt; line-height: 1.1; margin-top: 1.6mm; font-weight: bold; }
+.mark { font-weight: bold; }
 
 .panel { display: table; width: 100%; table-layout: fixed; border-top: 1.6pt solid #000; padding-top: 1.1mm; margin-bottom: 1.1mm; page-break-inside: auto; }
 .panel-emergency { border: 2.6pt solid #000; padding: 1.1mm 1.5mm 0.6mm 1.5mm; }
