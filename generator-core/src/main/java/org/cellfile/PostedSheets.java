@@ -48,11 +48,19 @@ public final class PostedSheets {
      *
      * @param read for each the text of its code, or its short digest
      * @param earlier a state it may have been printed from
+     * @param day by which it is judged, from the one the description speaks of to today; empty for today
      */
-    public static Outcome of(World world, List<String> read, Optional<Comparison.Source> earlier) {
+    public static Outcome of(
+            World world, List<String> read, Optional<Comparison.Source> earlier, Optional<LocalDate> day) {
         Generator.Checked checked = new Generator().undated(world);
         if (checked.cell().isEmpty() || checked.verdict() instanceof Refused) {
             return new Unsaid("the description", checked.verdict().findings());
+        }
+        List<Finding> notPossible = day.map(
+                        asked -> JudgingDay.findings(checked.cell().get(), asked, world.today()))
+                .orElseGet(List::of);
+        if (!notPossible.isEmpty()) {
+            return new Unsaid("the description", notPossible);
         }
         State now = state("the description", checked);
         Optional<State> was = Optional.empty();
@@ -66,9 +74,9 @@ public final class PostedSheets {
             was = Optional.of(state(source.words(), before));
         }
         Optional<State> before = was;
-        LocalDate today = world.today();
+        LocalDate judged = day.orElseGet(world::today);
         return new Told(
-                read.stream().map(one -> ReadSheet.of(one, now, before, today)).toList());
+                read.stream().map(one -> ReadSheet.of(one, now, before, judged)).toList());
     }
 
     private static State state(String source, Generator.Checked checked) {

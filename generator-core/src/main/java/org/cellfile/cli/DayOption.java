@@ -8,7 +8,7 @@ import picocli.CommandLine;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 
-/** By which day a check or a release is judged. */
+/** By which day a check, a release or what was read off a sheet is judged. */
 final class DayOption {
 
     @Option(

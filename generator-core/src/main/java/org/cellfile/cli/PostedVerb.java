@@ -20,6 +20,7 @@ import org.cellfile.output.OutputFolder;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -67,6 +68,9 @@ final class PostedVerb implements Callable<Integer> {
             description = "the same since an earlier safety file as PDF, or a folder with an earlier description")
     private @Nullable Path earlier;
 
+    @Mixin
+    private DayOption judged = new DayOption();
+
     @Spec
     private @Nullable CommandSpec spec;
 
@@ -81,7 +85,7 @@ final class PostedVerb implements Callable<Integer> {
         }
         List<String> all = all(command);
         try {
-            return tell(PostedSheets.of(FolderWorld.of(folder), all, earlierState()), command);
+            return tell(PostedSheets.of(FolderWorld.of(folder), all, earlierState(), judged.day(command)), command);
         } catch (NoSuchState none) {
             command.getErr().println(none.getMessage());
             return Main.REFUSED;
@@ -99,6 +103,7 @@ final class PostedVerb implements Callable<Integer> {
 
     private List<String> all(CommandLine command) {
         List<String> all = new ArrayList<>(read);
+        all.removeIf(String::isBlank);
         Path file = readFrom;
         if (file != null) {
             try {

@@ -59,9 +59,13 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
                 .orElseGet(() -> new ReadSheet(
                         "`" + ComparisonText.cut(read.strip()) + "`",
                         Standing.UNKNOWN,
-                        List.of(
-                                "this is neither the text of the code of a sheet nor a short digest of twelve hexadecimal"
-                                        + " digits; read it again, the whole of it")));
+                        List.of(SheetCode.otherVersion(read)
+                                .map(version -> "this is a code of version " + version
+                                        + ", and this program reads version " + SheetCode.version()
+                                        + "; exchange the sheet for one that this program printed")
+                                .orElse(
+                                        "this is neither the text of the code of a sheet nor a short digest of twelve hexadecimal"
+                                                + " digits; read it again, the whole of it"))));
     }
 
     /** The answer for people. */
@@ -187,7 +191,11 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
             because.add("it is of revision " + ComparisonText.cut(code.revision()) + ", as of " + code.asOf()
                     + "; the description is of revision " + now.label().revision() + ", as of "
                     + now.label().asOf());
-            because.add("what differs: " + String.join("; ", parts(code, sheet)));
+            because.add(
+                    SheetCode.of(sheet, now.label(), false).parts().equals(code.parts())
+                            ? "each of its parts reads as it is printed now, and its short digest does not: read it again; where it"
+                                    + " reads the same once more, exchange the sheet"
+                            : "what differs: " + String.join("; ", parts(code, sheet)));
             revisions(code, because);
             earlier.ifPresent(state -> with(code.digest(), state)
                     .ifPresentOrElse(

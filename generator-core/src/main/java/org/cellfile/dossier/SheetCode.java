@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * What stands in the code of a posted sheet, so that from the sheet alone, read at the machine, can be told which it is, and which of
@@ -37,7 +38,9 @@ public record SheetCode(
         String digest,
         List<String> parts) {
 
-    private static final String BEGINNING = "cellfile sheet 1";
+    private static final String NAME = "cellfile sheet ";
+    private static final String VERSION = "1";
+    private static final String BEGINNING = NAME + VERSION;
     private static final String NONE = "none";
     private static final String DRAFT = "draft";
     private static final String RELEASED = "released";
@@ -52,12 +55,21 @@ public record SheetCode(
     /** No code holds more characters. */
     private static final int LONGEST = 2000;
 
-    private static final Pattern TEXT = Pattern.compile(BEGINNING
-            + "; ([a-z0-9-]+); ([a-z0-9-]+); ([A-Za-z0-9-]+(?: [A-Za-z0-9-]+)*); revision (.*); as of (" + DAY
-            + "); until (" + DAY + "|" + NONE + "); (" + DRAFT + "|" + RELEASED
-            + "); ([0-9a-f]{12}); ([0-9a-f]{4}(?: [0-9a-f]{4})*)");
+    /** Whoever types it, or a reader with its shift key down, may write it in capitals: nothing in it rests on them. */
+    private static final Pattern TEXT = Pattern.compile(
+            BEGINNING
+                    + "; ([a-z0-9-]+); ([a-z0-9-]+); ([a-z0-9-]+(?: [a-z0-9-]+)*); revision (.*); as of (" + DAY
+                    + "); until (" + DAY + "|" + NONE + "); (" + DRAFT + "|" + RELEASED
+                    + "); ([0-9a-f]{12}); ([0-9a-f]{4}(?: [0-9a-f]{4})*)",
+            Pattern.CASE_INSENSITIVE);
+
+    private static final Pattern OTHER_VERSION =
+            Pattern.compile(NAME + "(?!" + VERSION + ";)(\\d{1,9});.*", Pattern.CASE_INSENSITIVE);
 
     private static final Pattern DIGEST = Pattern.compile("[0-9a-f]{4}([ -]?)[0-9a-f]{4}\\1[0-9a-f]{4}");
+
+    /** Also those that do not let a line end, with which digests are printed. */
+    private static final Pattern BLANKS = Pattern.compile("[\\s\\p{Z}]+");
 
     /** That of a sheet as it is printed. */
     public static SheetCode of(Sheet sheet, Label label, boolean draft) {
@@ -101,7 +113,7 @@ public record SheetCode(
 
     /** A revision as it stands in a code. */
     public static String onOneLine(String revision) {
-        String line = revision.replaceAll("\\s+", " ").strip();
+        String line = withSingleBlanks(revision);
         return line.codePointCount(0, line.length()) <= LONGEST_REVISION
                 ? line
                 : line.substring(0, line.offsetByCodePoints(0, LONGEST_REVISION))
@@ -129,24 +141,26 @@ public record SheetCode(
         if (text.length() > LONGEST) {
             return Optional.empty();
         }
-        Matcher matcher = TEXT.matcher(text.replaceAll("\\s+", " ").strip());
+        Matcher matcher = TEXT.matcher(withSingleBlanks(text));
         return matcher.matches() && isDay(matcher.group(5)) && isDay(matcher.group(6))
                 ? Optional.of(new SheetCode(
-                        matcher.group(1),
-                        matcher.group(2),
-                        List.of(matcher.group(3).split(" ", -1)),
+                        small(matcher.group(1)),
+                        small(matcher.group(2)),
+                        Stream.of(matcher.group(3).split(" ", -1))
+                                .map(tag -> Locale.forLanguageTag(tag).toLanguageTag())
+                                .toList(),
                         matcher.group(4),
                         matcher.group(5),
-                        matcher.group(6).equals(NONE) ? "" : matcher.group(6),
-                        matcher.group(7).equals(DRAFT),
-                        matcher.group(8),
-                        List.of(matcher.group(9).split(" ", -1))))
+                        small(matcher.group(6)).equals(NONE) ? "" : matcher.group(6),
+                        small(matcher.group(7)).equals(DRAFT),
+                        small(matcher.group(8)),
+                        List.of(small(matcher.group(9)).split(" ", -1))))
                 : Optional.empty();
     }
 
     private static boolean isDay(String written) {
         try {
-            return written.equals(NONE) || LocalDate.parse(written).getYear() > 0;
+            return small(written).equals(NONE) || LocalDate.parse(written).getYear() > 0;
         } catch (DateTimeException noSuchDay) {
             return false;
         }
@@ -154,8 +168,27 @@ public record SheetCode(
 
     /** A short digest that somebody typed, in groups or without; empty for any other text. */
     public static Optional<String> typed(String text) {
-        String lower = text.strip().toLowerCase(Locale.ROOT);
+        String lower = small(withSingleBlanks(text));
         return DIGEST.matcher(lower).matches() ? Optional.of(lower.replaceAll("[ -]", "")) : Optional.empty();
+    }
+
+    /** The version of a code that is of another one than this program writes and reads. */
+    public static Optional<String> otherVersion(String text) {
+        Matcher matcher = OTHER_VERSION.matcher(withSingleBlanks(text));
+        return matcher.matches() ? Optional.of(matcher.group(1)) : Optional.empty();
+    }
+
+    /** The version of the codes this program writes and reads. */
+    public static String version() {
+        return VERSION;
+    }
+
+    private static String small(String text) {
+        return text.toLowerCase(Locale.ROOT);
+    }
+
+    private static String withSingleBlanks(String text) {
+        return BLANKS.matcher(text).replaceAll(" ").strip();
     }
 
     /** A short digest as it is printed for people: in groups of four. */

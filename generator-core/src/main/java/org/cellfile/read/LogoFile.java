@@ -6,9 +6,11 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
-import java.io.InputStream;
+import java.math.BigDecimal;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Base64;
+import java.util.List;
 import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.imageio.ImageReader;
@@ -17,9 +19,7 @@ import javax.imageio.stream.MemoryCacheImageInputStream;
 import org.cellfile.dossier.Logo;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
-import org.cellfile.finding.Nearest;
-import org.cellfile.source.Stated;
-import org.cellfile.source.World;
+import org.cellfile.finding.Findings;
 
 /**
  * The file of a logo, which comes from outside and is opened with care. What sort of picture it is tell its first bytes, not its
@@ -40,20 +40,22 @@ public record LogoFile(String path, String mediaType, byte[] content, Logo logo)
     /** It holds something else than shapes in flat colours: code, addresses, letters. */
     static final FindingId NOT_PLAIN = new FindingId("logo.not-plain");
 
-    /** What a mark of 34 by 7 mm needs at most; constructed. */
-    private static final int LARGEST = 256 << 10;
-
     private static final int MOST_POINTS = 3000;
+
+    /** How many times as long as wide it may be, so that something of it is seen; constructed. */
+    private static final int LONGEST = 20;
 
     private static final byte[] PNG = {(byte) 0x89, 'P', 'N', 'G'};
     private static final byte[] JPEG = {(byte) 0xff, (byte) 0xd8, (byte) 0xff};
 
-    static Optional<LogoFile> read(Stated<String> path, Reading reading) {
+    /** What of a file can be printed; why it cannot is reported. */
+    static Optional<LogoFile> of(NamedFile file, Findings findings) {
         try {
-            byte[] bytes = bytes(path, reading);
-            return bytes.length == 0 ? Optional.empty() : Optional.of(of(path.characters(), bytes));
+            return file.bytes().isEmpty()
+                    ? Optional.empty()
+                    : Optional.of(of(file.path().characters(), file.bytes().get()));
         } catch (NotALogo refused) {
-            reading.findings().add(Finding.refuses(refused.id, "", path.where(), refused.sentence, refused.help));
+            findings.add(Finding.refuses(refused.id, "", file.path().where(), refused.sentence, refused.help));
             return Optional.empty();
         }
     }
@@ -71,43 +73,6 @@ public record LogoFile(String path, String mediaType, byte[] content, Logo logo)
             this.id = id;
             this.sentence = sentence;
             this.help = help;
-        }
-    }
-
-    /** Nothing where the logo may lie elsewhere. */
-    private static byte[] bytes(Stated<String> path, Reading reading) throws NotALogo {
-        String named = "`" + path.characters() + "`";
-        Optional<World.Entry> entry = reading.entry(path);
-        if (entry.isEmpty()) {
-            if (!reading.whole()) {
-                return new byte[0];
-            }
-            throw new NotALogo(
-                    Reading.NO_SUCH_FILE,
-                    "there is no file " + named + " in the cell's folder",
-                    "put it beside the YAML files and write its path from the cell's folder. Pictures that are there: "
-                            + Nearest.listed(path.characters(), reading.pictures()));
-        }
-        if (!entry.get().inside()) {
-            throw new NotALogo(
-                    Reading.OUTSIDE,
-                    named + " is a link that leads out of the cell's folder, and it was not opened",
-                    "put the file itself into the folder");
-        }
-        try (InputStream stream = entry.get().content().open()) {
-            byte[] bytes = stream.readNBytes(LARGEST + 1);
-            if (bytes.length > LARGEST) {
-                throw new NotALogo(
-                        TOO_LARGE,
-                        "the logo " + named + " holds more than the " + LARGEST + " bytes that are read",
-                        "save it smaller: it is printed 7 mm high at most");
-            }
-            return bytes.length == 0 ? new byte[] {' '} : bytes;
-        } catch (IOException failed) {
-            throw new NotALogo(
-                    Reading.UNREADABLE,
-                    named + " could not be read: " + failed.getMessage(),
-                    "see whether it can be opened by the account this runs under");
         }
     }
 
@@ -138,7 +103,14 @@ public record LogoFile(String path, String mediaType, byte[] content, Logo logo)
                                 + MOST_POINTS + " each way are read",
                         "save it smaller: it is printed 7 mm high at most");
             }
-            return new Logo("", onWhite(reader.read(0)), "0 0 " + width + " " + height);
+            boxed(path, new BigDecimal(width), new BigDecimal(height));
+            List<String> warnings = new ArrayList<>();
+            reader.addIIOReadWarningListener((source, warning) -> warnings.add(warning));
+            BufferedImage picture = reader.read(0);
+            if (!warnings.isEmpty()) { // one that ends early is filled up with grey
+                throw new IOException(warnings.get(0));
+            }
+            return new Logo("", onWhite(picture), "0 0 " + width + " " + height);
         } catch (IOException | RuntimeException broken) { // its decoders throw either at what they do not expect
             throw new NotALogo(
                     NOT_A_PICTURE,
@@ -146,6 +118,19 @@ public record LogoFile(String path, String mediaType, byte[] content, Logo logo)
                     "open it in a drawing program and save it anew, as PNG, as JPEG in red, green and blue, or as SVG");
         } finally {
             reader.dispose();
+        }
+    }
+
+    /** Refuses one that would be printed as a line. */
+    static void boxed(String path, BigDecimal width, BigDecimal height) throws NotALogo {
+        BigDecimal most = new BigDecimal(LONGEST);
+        if (width.compareTo(height.multiply(most)) > 0 || height.compareTo(width.multiply(most)) > 0) {
+            throw new NotALogo(
+                    NOT_A_PICTURE,
+                    "the logo `" + path + "` is " + width.toPlainString() + " wide and " + height.toPlainString()
+                            + " high, and would be printed as a line: one side is more than " + LONGEST
+                            + " times as long as the other",
+                    "save the mark alone, without the empty space beside it");
         }
     }
 

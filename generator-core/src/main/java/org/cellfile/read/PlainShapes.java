@@ -2,6 +2,7 @@ package org.cellfile.read;
 
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
+import java.math.BigDecimal;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
@@ -44,14 +45,15 @@ final class PlainShapes {
 
     /** Every attribute that is copied, with what it may hold. */
     private static final Map<String, Pattern> ATTRIBUTES = Stream.of(
-                    Map.entry("x y x1 y1 x2 y2 cx cy stroke-dashoffset", NUMBER + "(?:px)?"),
+                    Map.entry("x y x1 y1 x2 y2 cx cy", NUMBER + "(?:px)?"),
                     Map.entry("width height r rx ry stroke-width stroke-miterlimit", SIZE),
                     Map.entry("opacity fill-opacity stroke-opacity", "0|1|0?\\.\\d{1,9}|1\\.0{1,9}"),
                     Map.entry("fill stroke", COLOUR),
                     Map.entry("fill-rule", "nonzero|evenodd"),
                     Map.entry("stroke-linecap", "butt|round|square"),
                     Map.entry("stroke-linejoin", "miter|round|bevel"),
-                    Map.entry("stroke-dasharray", "none|" + NUMBERS),
+                    Map.entry("stroke-dasharray", "none"), // dashes can be so small that a page never gets done
+                    Map.entry("stroke-dashoffset", NUMBER + "(?:px)?"),
                     Map.entry(
                             "transform",
                             "(?:\\s{0,9}(?:translate|scale|rotate|skewX|skewY|matrix)\\(\\s{0,9}" + NUMBERS
@@ -87,6 +89,7 @@ final class PlainShapes {
     private final String path;
     private final StringBuilder copied = new StringBuilder();
     private int shapes;
+    private int drawn;
 
     private PlainShapes(String path) {
         this.path = path;
@@ -101,6 +104,12 @@ final class PlainShapes {
         String box = shapes.box(root);
         shapes.copied.append("<g").append(shapes.attributes(root, true)).append('>');
         shapes.children(root, 1);
+        if (shapes.drawn == 0) {
+            throw new NotALogo(
+                    LogoFile.NOT_A_PICTURE,
+                    "the logo `" + path + "` holds no shape that could be drawn",
+                    "save it anew with the shapes in it");
+        }
         return new Logo(shapes.copied.append("</g>").toString(), "", box);
     }
 
@@ -138,6 +147,8 @@ final class PlainShapes {
                     "the logo `" + path + "` does not tell how wide and how high it is",
                     "save it with a view box of four numbers (`viewBox`), or with a width and a height in plain numbers");
         }
+        String[] numbers = box.split(" ", -1);
+        LogoFile.boxed(path, new BigDecimal(numbers[2]), new BigDecimal(numbers[3]));
         return box;
     }
 
@@ -173,9 +184,8 @@ final class PlainShapes {
             }
         }
         copied.append('<').append(name).append(attributes(element, false)).append('>');
-        if (name.equals("g")) {
-            children(element, depth + 1);
-        }
+        drawn += name.equals("g") ? 0 : 1;
+        children(element, depth + 1);
         copied.append("</").append(name).append('>');
     }
 

@@ -265,16 +265,14 @@ public final class Reading {
         return Optional.of(CsvFile.read(table, columns, findings));
     }
 
-    /** False when files that are only named may lie elsewhere. */
+    /** False when files that bear something out may lie elsewhere. */
     boolean whole() {
         return whole;
     }
 
-    /** The files of the folder that are pictures by their names. */
-    List<String> pictures() {
-        return entries.keySet().stream()
-                .filter(path -> path.matches("(?i).*\\.(svg|png|jpe?g)"))
-                .toList();
+    /** The paths of the folder's files that look so. */
+    List<String> paths(String pattern) {
+        return entries.keySet().stream().filter(path -> path.matches(pattern)).toList();
     }
 
     /** The file of that path in the folder, of whatever sort; a table named in this way was not left out. */

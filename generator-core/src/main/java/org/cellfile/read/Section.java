@@ -527,7 +527,11 @@ public final class Section {
     private List<Stated<String>> texts(String key, Node node) {
         List<Stated<String>> texts = new ArrayList<>();
         for (Node item : items(key, node)) {
-            scalar(key, item).ifPresent(texts::add);
+            if (item instanceof Node.Scalar scalar && scalar.text().isBlank()) {
+                noValue(key, item.where());
+            } else {
+                scalar(key, item).ifPresent(texts::add);
+            }
         }
         return texts;
     }
@@ -561,7 +565,7 @@ public final class Section {
         if (pair != null
                 && pair.value() instanceof Node.Sequence sequence
                 && sequence.items().isEmpty()) {
-            noValue(key, pair);
+            noValue(key, pair.key().where());
         }
     }
 
@@ -599,17 +603,12 @@ public final class Section {
 
     /** The plant's logo in a file beside the YAML, if one is stated and can be printed. */
     public Optional<LogoFile> logoIfStated(String key) {
-        Stated<String> path = textIfStated(key);
-        Optional<LogoFile> logo = path.value().flatMap(given -> LogoFile.read(path, reading));
-        logo.ifPresent(file -> reading.needed(path, file.content()));
-        return logo;
+        return LogoFile.of(NamedFile.read(textIfStated(key), NamedFile.Use.LOGO, reading), reading.findings());
     }
 
-    /** A file of the folder that is needed byte for byte. */
-    public NamedFile file(String key) {
-        NamedFile file = NamedFile.read(this, text(key), reading);
-        file.bytes().ifPresent(bytes -> reading.needed(file.path(), bytes));
-        return file;
+    /** A typeface in a file of the folder. */
+    public NamedFile typeface(String key) {
+        return NamedFile.read(text(key), NamedFile.Use.TYPEFACE, reading);
     }
 
     /** Files that bear something out, each held against its digest; or none. */
@@ -678,16 +677,16 @@ public final class Section {
 
     private Optional<Node> filled(String key, Node.Pair pair) {
         if (pair.value() instanceof Node.Scalar scalar && scalar.text().isBlank()) {
-            noValue(key, pair);
+            noValue(key, pair.key().where());
             return Optional.empty();
         }
         return Optional.of(pair.value());
     }
 
-    private void noValue(String key, Node.Pair pair) {
+    private void noValue(String key, Span where) {
         refuse(
                 NO_VALUE,
-                pair.key().where(),
+                where,
                 "nothing is written after `" + key + "`",
                 "write its value, or delete the key if it may be left out");
     }

@@ -49,6 +49,7 @@ class PostedVerbTest {
                 .isEqualTo(2);
         assertThat(run("posted", cell).err()).contains("say what was read off a sheet");
         assertThat(run("posted", cell).code()).isEqualTo(2);
+        assertThat(run("posted", cell, "", " ").code()).isEqualTo(2);
         assertThat(run("posted", cell, ANOTHER, "--since", "v1", "--earlier", cell)
                         .code())
                 .isEqualTo(2);

@@ -151,9 +151,10 @@ class EnergySheetsTest {
                 .toList();
 
         assertThat(rows)
-                .contains(List.of("W012", "Warning: electricity", "cabinet A1", "from memory"))
+                .contains(List.of("W012", "Warning: electricity", "Mains supply: cabinet A1", "from memory"))
                 .contains(List.of("E003", "First aid", "box at the operator panel", "published, at second hand"))
-                .contains(List.of("E020", "Emergency stop push-button", "operator panel", "from memory"));
+                .contains(List.of(
+                        "E020", "Emergency stop push-button", "Emergency stop at the operator panel", "from memory"));
     }
 
     private Cell cell() {

@@ -8,7 +8,10 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.cellfile.Comparison;
 import org.cellfile.FolderWorld;
@@ -65,7 +68,7 @@ class PostedSheetsTest {
     }
 
     private ReadSheet answer(String read, String today, Optional<Comparison.Source> earlier) {
-        PostedSheets.Outcome outcome = PostedSheets.of(world(cell, today), List.of(read), earlier);
+        PostedSheets.Outcome outcome = PostedSheets.of(world(cell, today), List.of(read), earlier, Optional.empty());
         assertThat(outcome).isInstanceOf(PostedSheets.Told.class);
         PostedSheets.Told told = (PostedSheets.Told) outcome;
         assertThat(told.allCurrent()).isEqualTo(told.sheets().get(0).standing() == Standing.CURRENT);
@@ -119,6 +122,22 @@ class PostedSheetsTest {
                         "it was valid until " + code.until() + ", and today is " + next,
                         "exchange it at operator panel");
         assertThat(answer(code.digest(), next, Optional.empty()).standing()).isEqualTo(Standing.OUTDATED);
+    }
+
+    @Test
+    void itIsJudgedByTheDayThatWasAskedFor() {
+        LocalDate last = LocalDate.parse(code.until());
+        FolderWorld later = world(cell, last.plusDays(30).toString());
+        List<String> read = List.of(code.text());
+
+        assertThat(PostedSheets.of(later, read, Optional.empty(), Optional.of(last)))
+                .isInstanceOfSatisfying(
+                        PostedSheets.Told.class,
+                        told -> assertThat(told.allCurrent()).isTrue());
+        assertThat(PostedSheets.of(later, read, Optional.empty(), Optional.of(last.plusDays(31))))
+                .isInstanceOf(PostedSheets.Unsaid.class);
+        assertThat(PostedSheets.of(later, read, Optional.empty(), Optional.of(LocalDate.parse("2026-11-19"))))
+                .isInstanceOf(PostedSheets.Unsaid.class);
     }
 
     @Test
@@ -220,6 +239,77 @@ class PostedSheetsTest {
                 .contains("`a poster\u00b7 of the canteen`: unknown", "neither the text of the code");
     }
 
+    /** However it was typed or copied: in capitals, broken at line ends, with blanks that keep a line together. */
+    @Test
+    void capitalsAndBlanksDoNotCount() {
+        for (String read : List.of(
+                code.text().toUpperCase(Locale.ROOT),
+                "  " + code.text().replace(" ", "\n  ") + "\r\n",
+                code.digest().toUpperCase(Locale.ROOT),
+                " " + SheetCode.grouped(code.digest()).replace(" ", "\u00a0") + " ",
+                SheetCode.grouped(code.digest()).replace(" ", "\n"))) {
+            assertThat(answer(read).standing()).as(read).isEqualTo(Standing.CURRENT);
+        }
+    }
+
+    @Test
+    void halfADigestAndABrokenCodeAreUnknown() {
+        for (String read : List.of(
+                "",
+                code.digest().substring(0, 8),
+                code.digest() + "0",
+                code.text().substring(0, code.text().length() / 2),
+                code.text().replace("as of 2026-11-20", "as of 2026-02-30"),
+                code.text().replace("; " + code.digest() + ";", ";"),
+                code.text() + "; more")) {
+            ReadSheet answer = answer(read);
+            assertThat(answer.standing()).as(read).isEqualTo(Standing.UNKNOWN);
+            assertThat(answer.text()).contains("neither the text of the code", "read it again, the whole of it");
+        }
+    }
+
+    @Test
+    void aCodeOfAnotherVersionIsTold() {
+        ReadSheet answer = answer(code.text().replace("sheet 1;", "sheet 2;"));
+
+        assertThat(answer.standing()).isEqualTo(Standing.UNKNOWN);
+        assertThat(answer.because())
+                .containsExactly(
+                        "this is a code of version 2, and this program reads version 1; exchange the sheet for one that this"
+                                + " program printed");
+        assertThat(answer("cellfile sheet 12; and so on").text()).contains("of version 12");
+    }
+
+    /** The parts read as those of today, the whole does not: no order of parts was changed, one of the two was read wrongly. */
+    @Test
+    void aDigestReadWronglyIsNotToldAsAnotherOrder() {
+        ReadSheet answer = answer(code.text().replace(code.digest(), "000000000000"));
+
+        assertThat(answer.standing()).isEqualTo(Standing.OUTDATED);
+        assertThat(answer.text())
+                .contains("each of its parts reads as it is printed now, and its short digest does not: read it again")
+                .doesNotContain("what differs");
+    }
+
+    @Test
+    void partsReadInAnotherOrderAreTold() {
+        List<String> parts = new ArrayList<>(code.parts());
+        Collections.swap(parts, 1, 2);
+        String read = code.text()
+                .replace(String.join(" ", code.parts()), String.join(" ", parts))
+                .replace(code.digest(), "000000000000");
+
+        assertThat(answer(read).because()).contains("what differs: the order of its parts");
+    }
+
+    @Test
+    void partsThatAreGoneAreCounted() {
+        String read = code.text().replace(code.digest(), "000000000000");
+
+        assertThat(answer(read + " 0000").because()).contains("what differs: 1 part not there any more");
+        assertThat(answer(read + " 0000 1111").because()).contains("what differs: 2 parts not there any more");
+    }
+
     @Test
     void aLanguageThatIsNotPrintedAnyMoreIsOutdated() {
         assertThat(answer(code.text().replace("; en; ", "; sv; ")).text())
@@ -230,7 +320,7 @@ class PostedSheetsTest {
     void whereNothingIsPrintedNoSheetIsCurrent() throws IOException {
         BaseCell.change(cell, "sheets.yaml", "responsible: ilse", "responsible: nobody");
 
-        assertThat(PostedSheets.of(world(cell, TODAY), List.of(code.text()), Optional.empty()))
+        assertThat(PostedSheets.of(world(cell, TODAY), List.of(code.text()), Optional.empty(), Optional.empty()))
                 .isInstanceOfSatisfying(
                         PostedSheets.Unsaid.class,
                         unsaid -> assertThat(unsaid.why())

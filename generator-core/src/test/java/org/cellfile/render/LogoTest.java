@@ -13,6 +13,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.Objects;
 import java.util.SortedMap;
 import javax.imageio.ImageIO;
@@ -22,6 +23,7 @@ import org.apache.pdfbox.rendering.PDFRenderer;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
 import org.cellfile.refusal.BaseCell;
+import org.cellfile.verdict.Verdict;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,13 +48,22 @@ class LogoTest {
     private Path folder;
 
     private SortedMap<String, byte[]> generated(String name, byte[] logo) throws IOException {
+        lay(name, logo);
+        return new Generator().generate(new FolderWorld(folder, DAY)).files().orElseThrow();
+    }
+
+    private Verdict found(String name, byte[] logo) throws IOException {
+        lay(name, logo);
+        return new Generator().check(new FolderWorld(folder, DAY)).verdict();
+    }
+
+    private void lay(String name, byte[] logo) throws IOException {
         BaseCell.copyTo(folder);
         Path sheets = folder.resolve("sheets.yaml");
         Files.writeString(
                 sheets,
                 Files.readString(sheets).replace("  responsible: ilse", "  responsible: ilse\n  logo: " + name));
         Files.write(folder.resolve(name), logo);
-        return new Generator().generate(new FolderWorld(folder, DAY)).files().orElseThrow();
     }
 
     private static byte[] points(String format, int type) throws IOException {
@@ -108,6 +119,18 @@ class LogoTest {
     @Test
     void a_jpeg_is_printed_whatever_its_name_says() throws IOException {
         assertShown(generated("mark.png", points("jpeg", BufferedImage.TYPE_INT_RGB)));
+    }
+
+    /** Its reader fills up what is missing with grey. */
+    @Test
+    void a_jpeg_that_ends_early_is_refused() throws IOException {
+        byte[] whole = points("jpeg", BufferedImage.TYPE_INT_RGB);
+
+        for (int length : new int[] {whole.length / 2, whole.length - 2}) {
+            Verdict verdict = found("mark.jpg", Arrays.copyOf(whole, length));
+            assertThat(verdict.findings())
+                    .anySatisfy(finding -> assertThat(finding.id().words()).isEqualTo("logo.not-a-picture"));
+        }
     }
 
     @Test

@@ -6,10 +6,13 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.Collections;
+import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * A typeface made from one of the pages' own: its letters stand for other characters, and it says other things about its rights. The
@@ -25,6 +28,47 @@ public final class MadeUpTypeface {
     public static byte[] with(String characters) {
         SortedMap<String, byte[]> tables = tables();
         tables.put("cmap", cmap(characters));
+        return file(tables);
+    }
+
+    /** One that says as often that these characters stand for glyphs from this one on. */
+    public static byte[] withMap(int first, int last, int glyph, int times) {
+        SortedMap<String, byte[]> tables = tables();
+        tables.put("cmap", cmap(Collections.nCopies(times, new int[] {first, last, glyph})));
+        return file(tables);
+    }
+
+    /** One in which a character stands for a glyph of that number, in a map of format 4. */
+    public static byte[] withGlyph(int character, int glyph) {
+        SortedMap<String, byte[]> tables = tables();
+        ByteBuffer cmap = ByteBuffer.allocate(12 + 32);
+        for (int number : new int[] {
+            0,
+            1,
+            3,
+            1,
+            0,
+            12, // one map, twelve bytes from here
+            4,
+            32,
+            0,
+            4,
+            4,
+            1,
+            0, // two segments
+            character,
+            0xffff,
+            0,
+            character,
+            0xffff,
+            glyph - character,
+            1,
+            0,
+            0
+        }) {
+            cmap.putShort((short) number);
+        }
+        tables.put("cmap", cmap.array());
         return file(tables);
     }
 
@@ -77,7 +121,14 @@ public final class MadeUpTypeface {
 
     private static byte[] cmap(String characters) {
         int[] sorted = characters.codePoints().distinct().sorted().toArray();
-        ByteBuffer cmap = ByteBuffer.allocate(12 + 16 + 12 * sorted.length);
+        return cmap(IntStream.range(0, sorted.length)
+                .mapToObj(i -> new int[] {sorted[i], sorted[i], 100 + i})
+                .toList());
+    }
+
+    /** In format 12: ranges of characters, each with its first and last and the glyph of the first. */
+    private static byte[] cmap(List<int[]> ranges) {
+        ByteBuffer cmap = ByteBuffer.allocate(12 + 16 + 12 * ranges.size());
         cmap.putShort((short) 0)
                 .putShort((short) 1)
                 .putShort((short) 3)
@@ -85,12 +136,10 @@ public final class MadeUpTypeface {
                 .putInt(12);
         cmap.putShort((short) 12)
                 .putShort((short) 0)
-                .putInt(16 + 12 * sorted.length)
+                .putInt(16 + 12 * ranges.size())
                 .putInt(0)
-                .putInt(sorted.length);
-        for (int i = 0; i < sorted.length; i++) {
-            cmap.putInt(sorted[i]).putInt(sorted[i]).putInt(100 + i);
-        }
+                .putInt(ranges.size());
+        ranges.forEach(range -> cmap.putInt(range[0]).putInt(range[1]).putInt(range[2]));
         return cmap.array();
     }
 

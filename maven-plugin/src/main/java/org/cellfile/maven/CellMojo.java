@@ -30,7 +30,7 @@ abstract class CellMojo extends AbstractMojo {
     private @Nullable File output;
 
     /**
-     * The day by which a check or a release is judged, as in {@code 2026-03-31}, from the one the cell's files speak of to today.
+     * The day by which a check, a release or what was read off a sheet is judged, as in {@code 2026-03-31}, from the one the cell's files speak of to today.
      * Today unless stated; by it an earlier release is built again. A draft is not judged by a day.
      */
     @Parameter(property = "cellfile.day")

@@ -49,7 +49,7 @@ public final class PostedMojo extends CellMojo {
                     "Name one earlier state: with -Dcellfile.since or with -Dcellfile.earlier.");
         }
         try {
-            tell(PostedSheets.of(world(), all, earlierState()));
+            tell(PostedSheets.of(world(), all, earlierState(), day()));
         } catch (NoSuchState none) {
             throw new MojoExecutionException(none.getMessage());
         }

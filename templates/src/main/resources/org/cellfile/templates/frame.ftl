@@ -14,8 +14,9 @@
 </#if>
 </#macro>
 <#-- What stands in the margins of every page; on pages that are handed out by themselves with the first things that bar release,
-     which are told in English and therefore stand on no page in another language. -->
-<#macro running alone=true english=true>
+     which are told in English and therefore stand on no page in another language; the day is left out where the foot of the page
+     tells it in the manner of its language. -->
+<#macro running alone=true english=true dated=true>
 <div class="head">
   <div class="head-row">
     <@mark/><div class="head-cell"><span class="head-name">${words["cell-name"]!label.cellName}</span> <span class="head-id">${label.cellId}</span></div>
@@ -25,8 +26,8 @@
 </div>
 <#if draft>
 <div class="band"><#include "drawings/draft-band.svg.ftl"></div>
-<div class="foot-draft"><span class="draft-mark">${words.draft}</span> ${words["draft-notice"]}, ${words["as-of"]} ${label.asOf}. ${count()}<#if alone && inShort?has_content><#if english>: ${inShort}<#if !inShortAll>; ${words["status.all"]}</#if><#else>; ${words["status.all"]}</#if></#if>.</div>
+<div class="foot-draft"><span class="draft-mark">${words.draft}</span> ${words["draft-notice"]}<#if dated>, ${words["as-of"]} ${label.asOf}</#if>. ${count()}<#if alone && inShort?has_content><#if english>: ${inShort}<#if !inShortAll>; ${words["status.all"]}</#if><#else>; ${words["status.all"]}</#if></#if>.</div>
 <#else>
-<div class="foot-draft">${words.released}, ${words["as-of"]} ${label.asOf}</div>
+<div class="foot-draft">${words.released}<#if dated>, ${words["as-of"]} ${label.asOf}</#if></div>
 </#if>
 </#macro>

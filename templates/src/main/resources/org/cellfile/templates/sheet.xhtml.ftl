@@ -18,7 +18,7 @@ body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family
 </style>
 </head>
 <body>
-<@frame.running english=(sheet.languages?join("") == "en")/>
+<@frame.running english=(sheet.languages?join("") == "en") dated=false/>
 <div class="sheet">
   <h1><@said sheet.title/></h1>
   <#if draft || sheet.marks?has_content || sheet.places?has_content>

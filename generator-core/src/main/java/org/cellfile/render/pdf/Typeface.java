@@ -8,6 +8,8 @@ import org.apache.fontbox.ttf.OS2WindowsMetricsTable;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** A typeface from a file of the plant's, of which pages can carry the characters they use. */
 public final class Typeface {
@@ -42,6 +44,7 @@ public final class Typeface {
             throw new Unusable(other.get());
         }
         try {
+            TypefaceTables.look(bytes);
             TrueTypeFont font = new TTFParser().parse(new RandomAccessReadBuffer(bytes));
             font.setEnableGsub(false);
             for (int glyph = 0; glyph < font.getNumberOfGlyphs(); glyph++) {
@@ -55,9 +58,24 @@ public final class Typeface {
             if ((rights.getFsType() & FORBIDS) != 0) {
                 throw new Unusable("forbids that pages carry it or parts of it (fsType of its table OS/2)");
             }
+            embed(font);
             return new Typeface(font);
         } catch (IOException | RuntimeException broken) {
             throw new Unusable("is broken: its tables cannot be read");
+        }
+    }
+
+    /** Writes all of it into a document nobody keeps, as a page would a part. */
+    private static void embed(TrueTypeFont font) throws IOException {
+        CmapLookup characters = font.getUnicodeCmapLookup();
+        try (PDDocument nobodys = new PDDocument()) {
+            PDType0Font embedded = PDType0Font.load(nobodys, font, true);
+            for (int codePoint = 0; codePoint <= Character.MAX_CODE_POINT; codePoint++) {
+                if (characters.getGlyphId(codePoint) != 0) {
+                    embedded.addToSubset(codePoint);
+                }
+            }
+            embedded.subset();
         }
     }
 

@@ -2,10 +2,9 @@ package org.cellfile.subject.sheet;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
-import java.util.Set;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Column;
 import org.cellfile.dossier.Block.Paragraph;
@@ -59,11 +58,24 @@ public record Briefing(
         return section.date("next");
     }
 
-    private record Told(String person, String sheet) {}
+    /**
+     * One person was told one sheet.
+     *
+     * @param name the same for one person, whether written in capitals or with more blanks
+     */
+    public record Told(String name, Stated<String> person, Stated<String> sheet) {
+        private boolean same(Told other) {
+            return name.equals(other.name) && sheet.characters().equals(other.sheet.characters());
+        }
+    }
 
-    private List<Told> told() {
+    /** Everyone of whom it is recorded, with each sheet. */
+    public List<Told> told() {
         return who.stream()
-                .flatMap(person -> sheets.stream().map(sheet -> new Told(person.characters(), sheet.characters())))
+                .flatMap(person -> sheets.stream()
+                        .filter(sheet -> sheet.value().isPresent())
+                        .map(sheet -> new Told(
+                                person.characters().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT), person, sheet)))
                 .toList();
     }
 
@@ -73,16 +85,19 @@ public record Briefing(
         latestFirst.removeIf(one -> one.on().value().isEmpty());
         latestFirst.sort((one, other) ->
                 other.on().value().get().compareTo(one.on().value().get()));
-        Set<Told> seen = new HashSet<>();
+        List<Told> seen = new ArrayList<>();
         List<Due> dues = new ArrayList<>();
         for (Briefing briefing : latestFirst) {
-            List<Told> counts = briefing.told().stream().filter(seen::add).toList();
+            List<Told> counts = briefing.told().stream()
+                    .filter(told -> seen.stream().noneMatch(told::same))
+                    .toList();
+            seen.addAll(counts);
             briefing.next()
                     .value()
                     .ifPresent(day -> briefing.sheets().forEach(sheet -> {
                         List<String> names = counts.stream()
-                                .filter(told -> told.sheet().equals(sheet.characters()))
-                                .map(Told::person)
+                                .filter(told -> told.sheet().characters().equals(sheet.characters()))
+                                .map(told -> told.person().characters())
                                 .toList();
                         if (!names.isEmpty()) {
                             dues.add(new Due(

@@ -8,7 +8,6 @@ import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.dossier.Sign;
 import org.cellfile.dossier.Text;
 import org.cellfile.source.Stated;
-import org.cellfile.subject.due.Due;
 import org.cellfile.subject.energy.Energies;
 import org.cellfile.subject.energy.Energy;
 
@@ -18,7 +17,7 @@ import org.cellfile.subject.energy.Energy;
  * reprint). No part tells of the emergency stop, which does nothing at a cell without energy; that is on the sheet for emergencies.
  */
 @AutoService(SheetSort.class)
-public final class EnergyIsolation implements SheetSort {
+public final class EnergyIsolation implements IsolationSheet {
 
     static final String ID = "energy-isolation";
 
@@ -42,11 +41,6 @@ public final class EnergyIsolation implements SheetSort {
     @Override
     public boolean tells(PostedCell cell) {
         return cell.energies().isPresent();
-    }
-
-    @Override
-    public boolean restsOn(Due due, PostedCell cell) {
-        return cell.ofTheMachine(due) || cell.ofTheIsolation(due);
     }
 
     @Override

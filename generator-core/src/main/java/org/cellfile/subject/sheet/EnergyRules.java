@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.cellfile.dossier.Sign;
 import org.cellfile.dossier.Text;
 import org.cellfile.source.Stated;
-import org.cellfile.subject.due.Due;
 import org.cellfile.subject.energy.Energies;
 import org.cellfile.subject.energy.Inspection;
 import org.cellfile.subject.energy.Procedure;
@@ -19,7 +18,7 @@ import org.cellfile.subject.energy.Procedure.Item;
  * procedure.
  */
 @AutoService(SheetSort.class)
-public final class EnergyRules implements SheetSort {
+public final class EnergyRules implements IsolationSheet {
 
     static final String ID = "energy-rules";
 
@@ -36,11 +35,6 @@ public final class EnergyRules implements SheetSort {
     @Override
     public boolean tells(PostedCell cell) {
         return cell.energies().flatMap(Energies::procedure).isPresent();
-    }
-
-    @Override
-    public boolean restsOn(Due due, PostedCell cell) {
-        return cell.ofTheMachine(due) || cell.ofTheIsolation(due);
     }
 
     @Override

@@ -47,7 +47,7 @@ public record InLanguages(List<Review> reviews, List<Typeface> typefaces, Stated
     /** A typeface of the plant's own for a language. */
     public record Typeface(Stated<String> language, NamedFile file) {
         static Typeface read(Section section) {
-            return new Typeface(section.text("language"), section.file("file"));
+            return new Typeface(section.text("language"), section.typeface("file"));
         }
     }
 

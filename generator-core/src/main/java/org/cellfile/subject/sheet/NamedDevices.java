@@ -2,8 +2,6 @@ package org.cellfile.subject.sheet;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.Set;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -27,21 +25,30 @@ final class NamedDevices {
     static final FindingId UNLIKE = new FindingId("translation.other-devices");
 
     private static final Pattern TAG = Pattern.compile("\\{([^{}]*)\\}");
+    private static final Pattern SINGLE = Pattern.compile("[{}]");
 
     private NamedDevices() {}
 
     /** The text with name and position in place of each tag; what the cell does not have stays, and is reported. */
     static String told(Stated<String> text, PostedCell cell, Wording wording, Findings findings) {
         Stated<String> here = wording.stated(text);
-        Set<String> meant = tags(text.characters());
-        Set<String> named = tags(here.characters());
+        List<String> meant = tags(text.characters());
+        List<String> named = tags(here.characters());
+        if (SINGLE.matcher(TAG.matcher(here.characters()).replaceAll("")).find()) {
+            findings.add(Finding.refuses(
+                    UNKNOWN,
+                    "",
+                    here.where(),
+                    "this text holds a curly bracket without its partner",
+                    "write the tag of a device between the two, as in {door-west}, or leave the bracket out"));
+        }
         if (!named.equals(meant)) {
             findings.add(Finding.refuses(
                     UNLIKE,
                     "",
                     here.where(),
                     "this translation names " + listed(named) + ", and the text it translates " + listed(meant),
-                    "name the same devices in every language, each by its tag in curly brackets"));
+                    "name the same devices as often in every language, each by its tag in curly brackets"));
         }
         Matcher matcher = TAG.matcher(here.characters());
         StringBuilder told = new StringBuilder();
@@ -62,17 +69,13 @@ final class NamedDevices {
         return matcher.appendTail(told).toString();
     }
 
-    private static String listed(Set<String> tags) {
+    private static String listed(List<String> tags) {
         return tags.isEmpty() ? "no device" : "`" + String.join("`, `", tags) + "`";
     }
 
-    private static Set<String> tags(String text) {
-        Set<String> tags = new TreeSet<>();
-        Matcher matcher = TAG.matcher(text);
-        while (matcher.find()) {
-            tags.add(matcher.group(1));
-        }
-        return tags;
+    /** In the order of the alphabet, each as often as it stands there. */
+    private static List<String> tags(String text) {
+        return TAG.matcher(text).results().map(tag -> tag.group(1)).sorted().toList();
     }
 
     private static Optional<String> device(String tag, PostedCell cell, Wording wording) {

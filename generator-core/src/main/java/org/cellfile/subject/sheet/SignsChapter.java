@@ -10,12 +10,14 @@ import org.cellfile.dossier.Block.Column;
 import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
+import org.cellfile.dossier.Text;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.EmergencyStop;
 import org.cellfile.subject.complement.ModeSelector;
 import org.cellfile.subject.energy.Energies;
 import org.cellfile.subject.energy.Energy;
 import org.cellfile.subject.safeguard.Guarding;
+import org.cellfile.subject.safeguard.Safeguard;
 
 /** Which registered signs are to be bought and posted at the cell, and where. Those on the sheets are drawings and stand for none. */
 public final class SignsChapter {
@@ -54,12 +56,14 @@ public final class SignsChapter {
     }
 
     private static List<Posted> signs(PostedCell cell) {
-        List<String> guarded = cell.safeguards().stream().map(Guarding::tag).toList();
-        List<String> doors = cell.safeguards().stream()
-                .filter(guarding -> guarding.safeguard().kind().closedByHand())
-                .map(Guarding::tag)
+        List<Safeguard> safeguards =
+                cell.safeguards().stream().map(Guarding::safeguard).toList();
+        List<String> guarded = safeguards.stream().map(SignsChapter::at).toList();
+        List<String> doors = safeguards.stream()
+                .filter(safeguard -> safeguard.kind().closedByHand())
+                .map(SignsChapter::at)
                 .toList();
-        List<String> selectors = positions(cell, ModeSelector.class);
+        List<String> selectors = devices(cell, ModeSelector.class);
         List<String> zones = cell.zones().stream()
                 .map(zone -> zone.zone().name().characters())
                 .toList();
@@ -75,7 +79,7 @@ public final class SignsChapter {
                         Stream.concat(doors.stream(), isolated(cell, false).stream())
                                 .toList()),
                 new Posted("M002", "Read the instructions", selectors),
-                new Posted("E020", "Emergency stop push-button", positions(cell, EmergencyStop.class)),
+                new Posted("E020", "Emergency stop push-button", devices(cell, EmergencyStop.class)),
                 new Posted(
                         "E003",
                         "First aid",
@@ -85,18 +89,27 @@ public final class SignsChapter {
                 new Posted("E004", "Emergency telephone", cell.rescue().isPresent() ? selectors : List.of()));
     }
 
-    private static List<String> positions(PostedCell cell, Class<?> sort) {
+    private static String at(Safeguard safeguard) {
+        return at(safeguard.name(), safeguard.position());
+    }
+
+    /** What stands there, by which the place is found; the place with it, unless its name tells that. */
+    private static String at(Stated<String> thing, Stated<String> place) {
+        String name = Text.capital(thing.characters());
+        return name.contains(place.characters()) ? name : name + ": " + place.characters();
+    }
+
+    private static List<String> devices(PostedCell cell, Class<?> sort) {
         return cell.devices(sort)
                 .filter(device -> !(device.sort() instanceof EmergencyStop stop && stop.handHeld()))
-                .map(device -> device.position().characters())
+                .map(device -> at(device.name(), device.position()))
                 .toList();
     }
 
     private static List<String> isolated(PostedCell cell, boolean electricalOnly) {
         return cell.energies().map(Energies::sources).orElseGet(List::of).stream()
                 .filter(energy -> !electricalOnly || energy.is(Energy.ELECTRICAL))
-                .map(Energy::at)
-                .map(Stated::characters)
+                .map(energy -> at(energy.name(), energy.at()))
                 .toList();
     }
 }

@@ -33,6 +33,23 @@ class LineBreaksTest {
     }
 
     @Test
+    void aNumberStaysWithItsUnit() {
+        assertThat(pieces("at 250 mm/s or 2.5 bar")).containsExactly("at ", "250 mm/s ", "or ", "2.5 bar");
+        assertThat(pieces("6 mm, 40 °C, 12 %.")).containsExactly("6 mm, ", "40 °C, ", "12 %.");
+        assertThat(pieces("2 men and 3 in all")).containsExactly("2 ", "men ", "and ", "3 in ", "all");
+        assertThat(pieces("4 stops")).containsExactly("4 ", "stops");
+    }
+
+    @Test
+    void theNumberOfAStandardOrARuleIsNotTorn() {
+        assertThat(pieces("see 29 CFR 1910.147(c)")).containsExactly("see ", "29 CFR 1910.147(c)");
+        assertThat(pieces("by ISO 10218-2:2025, cl. 5.1")).containsExactly("by ", "ISO 10218-2:2025, ", "cl. 5.1");
+        assertThat(pieces("EN ISO 13849-1 or ISO/TS 15066")).containsExactly("EN ISO 13849-1 ", "or ", "ISO/TS 15066");
+        assertThat(pieces("PL d of SIL 2")).containsExactly("PL d ", "of ", "SIL 2");
+        assertThat(pieces("ANSI B11.19-2019")).containsExactly("ANSI B11.19-2019");
+    }
+
+    @Test
     void whatIsNoDateMayBeBrokenAfterAHyphen() {
         assertThat(pieces("scanner-wrapper")).containsExactly("scanner-", "wrapper");
         assertThat(pieces("tests-2026-10-14")).last().isEqualTo("2026-10-14");

@@ -3,9 +3,11 @@ package org.cellfile.render.pdf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatCode;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.junit.jupiter.api.Assertions.assertTimeoutPreemptively;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeMap;
@@ -60,6 +62,33 @@ class TypefaceTest {
     @ValueSource(ints = {12, 100, 5000, 100_000})
     void soIsOneThatEndsEarly(int length) {
         assertThatThrownBy(() -> Typeface.of(Arrays.copyOf(MadeUpTypeface.withRights(0), length)))
+                .isInstanceOf(Typeface.Unusable.class)
+                .hasMessageContaining("broken");
+    }
+
+    /** The last table ends behind the file, or the file within its list of tables. */
+    @ParameterizedTest
+    @ValueSource(ints = {4, 1000, 100_000})
+    void soIsOneOfWhichTheEndIsMissing(int bytes) {
+        byte[] whole = MadeUpTypeface.withRights(0);
+        assertThatThrownBy(() -> Typeface.of(Arrays.copyOf(whole, whole.length - bytes)))
+                .isInstanceOf(Typeface.Unusable.class)
+                .hasMessageContaining("broken");
+    }
+
+    /** The other typeface has 2593 glyphs or some more, far fewer than 40000. */
+    @Test
+    void soIsOneWhoseCharactersStandForNoGlyph() {
+        assertThatThrownBy(() -> Typeface.of(MadeUpTypeface.withGlyph(0x4e00, 40_000)))
+                .isInstanceOf(Typeface.Unusable.class)
+                .hasMessageContaining("broken");
+    }
+
+    /** A hundred thousand times all characters there are: read one by one it would take hours. */
+    @Test
+    void soIsOneThatListsItsCharactersWithoutEnd() {
+        byte[] endless = MadeUpTypeface.withMap(0, Character.MAX_CODE_POINT, 1, 100_000);
+        assertThatThrownBy(() -> assertTimeoutPreemptively(Duration.ofSeconds(20), () -> Typeface.of(endless)))
                 .isInstanceOf(Typeface.Unusable.class)
                 .hasMessageContaining("broken");
     }
