@@ -464,6 +464,7 @@ public record Cell(
                 dues(),
                 energies,
                 rescue,
+                layout,
                 sheets);
     }
 

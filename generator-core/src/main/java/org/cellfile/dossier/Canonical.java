@@ -58,6 +58,10 @@ public final class Canonical {
         return write(printed);
     }
 
+    public static String json(Block.Drawing drawing) {
+        return write(drawing);
+    }
+
     static String write(Object written) {
         try {
             return WRITER.writeValueAsString(written) + "\n";
