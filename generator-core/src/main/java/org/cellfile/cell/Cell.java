@@ -476,6 +476,7 @@ public record Cell(
                 dues(),
                 energies,
                 rescue,
+                layout,
                 sheets);
     }
 

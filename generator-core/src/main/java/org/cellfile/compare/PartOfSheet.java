@@ -9,7 +9,10 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
+import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Fact;
+import org.cellfile.dossier.Canonical;
+import org.cellfile.dossier.Digest;
 import org.cellfile.dossier.Sheet;
 import org.cellfile.dossier.Sheet.Panel;
 
@@ -47,8 +50,18 @@ public record PartOfSheet(String title, List<String> was, List<String> is) {
     }
 
     private static List<String> said(Panel panel) {
-        return Stream.concat(Stream.of(in(panel.title())), lines(panel.lines()).stream())
+        return Stream.of(
+                        Stream.of(in(panel.title())),
+                        lines(panel.lines()).stream(),
+                        panel.drawings().stream().map(PartOfSheet::drawn))
+                .flatMap(Function.identity())
                 .toList();
+    }
+
+    /** What a drawing tells, and by which it is known that it shows something else. */
+    private static String drawn(Block.Drawing drawing) {
+        return drawing.alternative() + " (drawing "
+                + Digest.sha256(Canonical.json(drawing)).substring(0, 4) + ")";
     }
 
     private static List<String> lines(List<List<String>> lines) {

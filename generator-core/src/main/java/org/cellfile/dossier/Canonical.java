@@ -58,6 +58,10 @@ public final class Canonical {
         return write(printed);
     }
 
+    public static String json(Block.Drawing drawing) {
+        return write(drawing);
+    }
+
     /** Anything that is made of texts, lists and maps, in the same manner. */
     public static String write(Object written) {
         try {

@@ -39,9 +39,21 @@ public record Sheet(
      * @param id a stable word
      * @param sign drawn beside it; of its kind
      * @param numbered true when the lines are steps to be done in order
+     * @param drawings below the lines
      */
     public record Panel(
-            String id, Kind kind, Sign sign, List<String> title, boolean numbered, List<List<String>> lines) {
+            String id,
+            Kind kind,
+            Sign sign,
+            List<String> title,
+            boolean numbered,
+            List<List<String>> lines,
+            List<Block.Drawing> drawings) {
+
+        /** Without drawings. */
+        public Panel(String id, Kind kind, Sign sign, List<String> title, boolean numbered, List<List<String>> lines) {
+            this(id, kind, sign, title, numbered, lines, List.of());
+        }
 
         /** With the plain sign of its kind. */
         public Panel(String id, Kind kind, List<String> title, boolean numbered, List<List<String>> lines) {

@@ -20,6 +20,7 @@ import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.valid.IsSimpleOp;
+import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
 /** A spot, a line or an area of the plan, or several. Lengths are in mm, areas in mm². */
 public final class Shape {
@@ -268,6 +269,48 @@ public final class Shape {
             }
         }
         return Collections.unmodifiableList(outlines);
+    }
+
+    /** The rectangle around it; empty for nothing. */
+    public Optional<Extent> extent() {
+        Envelope around = geometry.getEnvelopeInternal();
+        return around.isNull()
+                ? Optional.empty()
+                : Extent.of(List.of(
+                        Point.read(new Coordinate(around.getMinX(), around.getMinY())),
+                        Point.read(new Coordinate(around.getMaxX(), around.getMaxY()))));
+    }
+
+    /** With fewer corners, none of them further from where it was than that; for drawing alone. */
+    public Shape simplified(BigDecimal by) {
+        return new Shape(DouglasPeuckerSimplifier.simplify(geometry, by.doubleValue()));
+    }
+
+    /**
+     * Slanting lines in an area, for drawing.
+     *
+     * @param step from one to the next along x, in mm
+     * @param rising true for lines that rise to the right
+     */
+    public Shape hatching(BigDecimal step, boolean rising) {
+        Envelope around = geometry.getEnvelopeInternal();
+        if (around.isNull()) {
+            return nothing();
+        }
+        double high = around.getHeight();
+        double apart = step.doubleValue();
+        double first = rising ? around.getMinX() - around.getMinY() - high : around.getMinX() + around.getMinY();
+        double last = rising ? around.getMaxX() - around.getMinY() : around.getMaxX() + around.getMaxY();
+        List<LineString> lines = new ArrayList<>();
+        for (double at = Math.ceil(first / apart) * apart; at < last; at += apart) {
+            lines.add(FACTORY.createLineString(
+                    new Coordinate[] {slanting(at, around.getMinY(), rising), slanting(at, around.getMaxY(), rising)}));
+        }
+        return new Shape(FACTORY.createMultiLineString(lines.toArray(LineString[]::new))).common(this);
+    }
+
+    private static Coordinate slanting(double at, double y, boolean rising) {
+        return new Coordinate(rising ? at + y : at - y, y);
     }
 
     private static List<Point> points(LineString line) {

@@ -1,5 +1,6 @@
 package org.cellfile.render;
 
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -90,6 +91,7 @@ public final class Renderer {
                         pages.pdf(imprint(markup.formTitle(form), dossier.label(), language), List.of()));
             }
         }
+        markup.plans().forEach((id, svg) -> files.put("plans/" + id + ".svg", svg.getBytes(StandardCharsets.UTF_8)));
         try (Typesetting file = new Typesetting(markup.safetyFile())) {
             files.put(
                     dossier.label().cellId() + "-safety-file.pdf",
@@ -151,7 +153,12 @@ public final class Renderer {
                         whole(label),
                         "the sheet `" + sheet.file() + "` has " + lines(overflow.lines())
                                 + " more than fit on its one page (" + sheet.paper() + ")",
-                        "shorten or drop lines of these parts or of what stands above them"
+                        (sheet.panels().stream()
+                                                .anyMatch(panel ->
+                                                        !panel.drawings().isEmpty())
+                                        ? "take `place` out of its entry under `posted`, so that no plan is drawn on it, or "
+                                        : "")
+                                + "shorten or drop lines of these parts or of what stands above them"
                                 + (sheet.languages().size() > 1 ? ", print each language on a page of its own" : "")
                                 + (LARGER.containsKey(sheet.paper())
                                         ? ", or print it on " + LARGER.get(sheet.paper())

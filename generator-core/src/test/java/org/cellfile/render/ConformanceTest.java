@@ -10,6 +10,8 @@ import java.util.SortedMap;
 import org.cellfile.FolderWorld;
 import org.cellfile.Generator;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -71,6 +73,17 @@ class ConformanceTest {
         for (byte[] page : RenderedFileTest.printed(pages).values()) {
             assertConforms(page, PDFAFlavour.PDFA_3_A);
             assertConforms(page, PDFAFlavour.PDFUA_1);
+        }
+    }
+
+    /** Every page with a plan. */
+    @Test
+    void pagesWithPlansConform(@TempDir Path folder) throws Exception {
+        PlanPagesTest.planned(folder);
+        SortedMap<String, byte[]> pages = PlanPagesTest.files(PlanPagesTest.dossier(folder));
+        for (String path : List.of("small-cell-safety-file.pdf", "sheets/emergency-en.pdf")) {
+            assertConforms(Objects.requireNonNull(pages.get(path)), PDFAFlavour.PDFA_3_A);
+            assertConforms(Objects.requireNonNull(pages.get(path)), PDFAFlavour.PDFUA_1);
         }
     }
 

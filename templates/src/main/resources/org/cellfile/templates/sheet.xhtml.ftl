@@ -25,6 +25,12 @@ body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family
   <p class="place"><#if draft><span class="draft-mark">${words["sheet.draft"]}</span> </#if><#list sheet.marks as mark><span class="mark"><#list mark as text><span lang="${sheet.languages[text?index]}">${text}</span><#sep> / </#list></span> </#list><#if sheet.places?has_content>${words["sheet.place"]}: <#list sheet.places as place><#list place as text><span lang="${sheet.languages[text?index]}">${text}</span><#sep> / </#list><#sep>; </#list></#if></p>
   </#if>
   <#list sheet.panels as panel>
+  <#if panel.drawings?has_content>
+  <div class="plan" data-part="${panel.title?join(" / ")}">
+    <h2><@said panel.title/></h2>
+    <#list panel.drawings as block><#assign data = block.data alternative = block.alternative wide = pageWide - 28><#include "/" + block.template></#list>
+  </div>
+  <#else>
   <div class="panel panel-${panel.kind?lower_case}" data-part="${panel.title?join(" / ")}">
     <#assign sign = panel.sign?lower_case?replace("_", "-")>
     <div class="sign"><#include "signs/" + sign + ".svg.ftl"></div>
@@ -40,6 +46,7 @@ body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family
       </#list>
     </div>
   </div>
+  </#if>
   </#list>
   <div id="foot">
     <div class="foot">

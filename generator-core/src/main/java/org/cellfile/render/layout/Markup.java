@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.SortedMap;
+import java.util.TreeMap;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.dossier.Dossier;
@@ -94,6 +96,25 @@ public final class Markup {
         Map<String, String> all = new HashMap<>(words);
         all.putAll(others);
         return all;
+    }
+
+    /** Every plan of the safety file as a file of its own, by its name without an ending. */
+    public SortedMap<String, String> plans() {
+        SortedMap<String, String> plans = new TreeMap<>();
+        printable.dossier().chapters().forEach(chapter -> collectPlans(chapter.blocks(), plans));
+        return plans;
+    }
+
+    private void collectPlans(List<Block> blocks, Map<String, String> plans) {
+        for (Block block : blocks) {
+            if (block instanceof Block.Drawing drawing && drawing.data().get("id") instanceof String id) {
+                Map<String, Object> data = frame();
+                data.put("block", drawing);
+                plans.put(id, Templates.fill("plan.svg.ftl", data));
+            } else if (block instanceof Block.Section section) {
+                collectPlans(section.blocks(), plans);
+            }
+        }
     }
 
     /** A note about two states of the cell. */

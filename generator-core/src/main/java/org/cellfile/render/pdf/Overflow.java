@@ -12,13 +12,18 @@ import org.w3c.dom.Element;
 import org.w3c.dom.Node;
 
 /**
- * Text that does not fit on the one page it has.
+ * What does not fit on the one page it has.
  *
- * @param lines how many printed lines are too many
+ * @param lines how many printed lines are too many; of a drawing as many as would stand where it reaches too far down
  * @param first the text in which the first of them stands
  * @param parts how many of them belong to each part of the page, by its title and in the order of the page
  */
 public record Overflow(int lines, String first, Map<String, Integer> parts) {
+
+    private static final String DRAWING = "svg";
+
+    /** The foot is at least as high as its code, which is about six lines of a step. */
+    private static final int LINES_OF_A_FOOT = 6;
 
     /**
      * Measures a laid-out page.
@@ -26,7 +31,7 @@ public record Overflow(int lines, String first, Map<String, Integer> parts) {
      * @param foot the box at the lower end of the page that nothing may reach into
      */
     static Optional<Overflow> above(Box foot, Box root) {
-        List<LineBox> beyond = new ArrayList<>();
+        List<Box> beyond = new ArrayList<>();
         collect(root, foot, beyond);
         if (beyond.isEmpty()) {
             return Optional.empty();
@@ -36,13 +41,20 @@ public record Overflow(int lines, String first, Map<String, Integer> parts) {
         return Optional.of(new Overflow(beyond.size(), text(beyond.get(0)), parts));
     }
 
-    private static void collect(Box box, Box foot, List<LineBox> beyond) {
+    private static void collect(Box box, Box foot, List<Box> beyond) {
         if (box == foot) {
             return;
         }
         Element element = box.getElement();
         if (element != null && element.hasAttribute("data-beside")) {
             return; // the number of a step stands beside its first line and is no line of its own
+        }
+        if (isDrawing(element)) {
+            int high = foot.getHeight() / LINES_OF_A_FOOT;
+            for (int reached = foot.getAbsY(); reached < box.getAbsY() + box.getHeight(); reached += high) {
+                beyond.add(box);
+            }
+            return;
         }
         if (box instanceof LineBox line && line.isContainsVisibleContent()) {
             if (line.getAbsY() + line.getHeight() > foot.getAbsY()) {
@@ -55,8 +67,19 @@ public record Overflow(int lines, String first, Map<String, Integer> parts) {
         }
     }
 
+    /** A drawing is a part by itself; a sign stands beside one. */
+    private static boolean isDrawing(@Nullable Element element) {
+        return element != null
+                && element.getTagName().equals(DRAWING)
+                && element.getParentNode() instanceof Element around
+                && around.hasAttribute("data-part");
+    }
+
     private static String text(Box box) {
         Element element = element(box);
+        if (element != null && isDrawing(element)) {
+            return element.getAttribute("alt");
+        }
         return element == null ? "" : element.getTextContent().strip().replaceAll("\\s+", " ");
     }
 

@@ -14,6 +14,7 @@ import org.cellfile.dossier.Chapter;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding.Side;
 import org.cellfile.subject.identity.Identity;
+import org.cellfile.subject.mode.Mode;
 
 /** How the plan is printed. */
 public final class PlanChapter {
@@ -21,7 +22,7 @@ public final class PlanChapter {
     private PlanChapter() {}
 
     /** The chapter of a cell that has a plan. */
-    public static Chapter chapter(Layout layout, Identity identity) {
+    public static Chapter chapter(Layout layout, List<Mode> modes, Identity identity) {
         Workings workings = identity.facts().workings();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(
@@ -30,8 +31,10 @@ public final class PlanChapter {
                         + " coordinates. A plan shows what somebody drew: it replaces no look at the cell, and what is not drawn"
                         + " was not examined."));
         blocks.add(about(layout.plan(), identity));
+        blocks.addAll(new PlanDrawing(layout).measured(workings));
         blocks.add(distances(layout, workings));
         layout.distances().forEach(distance -> blocks.add(working(distance, workings)));
+        blocks.addAll(ModePlans.sections(layout, modes));
         blocks.addAll(StandingThings.of(layout, workings));
         return new Chapter("plan", "Plan of the cell", blocks);
     }

@@ -17,6 +17,7 @@ import org.cellfile.subject.identity.Instrument;
 import org.cellfile.subject.identity.Person;
 import org.cellfile.subject.identity.Robot;
 import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.plan.Layout;
 import org.cellfile.subject.register.OpenPoint;
 import org.cellfile.subject.register.Registers;
 import org.cellfile.subject.safeguard.Guarding;
@@ -27,6 +28,7 @@ import org.cellfile.subject.safeguard.Guarding;
  * @param dues what falls due, the earliest first
  * @param energies how they are isolated, where that is stated
  * @param rescue how somebody is freed, where that is stated
+ * @param layout its plan, where it has one
  * @param sheets what is stated about the sheets themselves
  */
 public record PostedCell(
@@ -40,6 +42,7 @@ public record PostedCell(
         List<Due> dues,
         Optional<Energies> energies,
         Optional<Rescue> rescue,
+        Optional<Layout> layout,
         Sheets sheets) {
 
     /** Who answers for the sheets. */

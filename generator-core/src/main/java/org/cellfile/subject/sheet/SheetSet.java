@@ -7,15 +7,20 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cellfile.dossier.Form;
 import org.cellfile.dossier.Sheet;
+import org.cellfile.dossier.Sheet.Kind;
 import org.cellfile.dossier.Sheet.Panel;
+import org.cellfile.dossier.Sign;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.Findings;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.due.Due;
+import org.cellfile.subject.plan.SheetPlan;
 import org.cellfile.subject.sheet.Sheets.Printing;
 
 /**
@@ -36,6 +41,8 @@ public record SheetSet(
     private static final String NOT_REVIEWED = "every-sheet.not-reviewed";
 
     private static final String FRAME = "frame.";
+
+    private static final String PLAN = "every-sheet.plan";
 
     public static SheetSet of(PostedCell cell) {
         Findings findings = new Findings();
@@ -137,15 +144,43 @@ public record SheetSet(
                                 .toList())
                         .toList(),
                 marks(wordings, known),
-                IntStream.range(0, told.get(0).size())
-                        .mapToObj(part -> panel(
-                                told.stream().map(parts -> parts.get(part)).toList()))
+                Stream.concat(
+                                IntStream.range(0, told.get(0).size())
+                                        .mapToObj(part -> panel(told.stream()
+                                                .map(parts -> parts.get(part))
+                                                .toList())),
+                                plan(sort, tags, cell, wordings).stream())
                         .toList(),
                 Foot.of(sort, cell, wordings),
                 Foot.displays(cell, wordings),
                 Foot.dates(validUntil, cell, wordings),
                 validUntil.map(LocalDate::toString).orElse(""),
                 frame(cell, wordings));
+    }
+
+    /** The plan of the cell, on a sheet whose place on it is stated. */
+    private static Optional<Panel> plan(SheetSort sort, List<String> tags, PostedCell cell, List<Wording> wordings) {
+        List<String> places = Posting.copies(sort.id(), tags, cell)
+                .flatMap(copy -> copy.place().value().stream())
+                .toList();
+        return cell.layout()
+                .flatMap(layout -> SheetPlan.of(
+                        layout,
+                        places,
+                        key -> each(wordings, wording -> wording.shared(PLAN + "." + key)),
+                        text -> each(wordings, wording -> wording.text(text))))
+                .map(drawing -> new Panel(
+                        "plan",
+                        Kind.INFORMATION,
+                        Sign.of(Kind.INFORMATION),
+                        each(wordings, wording -> wording.shared(PLAN)),
+                        false,
+                        List.of(),
+                        List.of(drawing)));
+    }
+
+    private static List<String> each(List<Wording> wordings, Function<Wording, String> words) {
+        return wordings.stream().map(words).toList();
     }
 
     /** The earliest day on which something it rests on falls due. */

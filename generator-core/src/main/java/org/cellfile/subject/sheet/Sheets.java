@@ -13,6 +13,7 @@ import org.cellfile.source.Stated;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.identity.Person;
+import org.cellfile.subject.plan.OperatorPlace;
 
 /**
  * What is stated about the posted sheets.
@@ -58,11 +59,16 @@ public record Sheets(
      * A copy that hangs at the cell.
      *
      * @param languages those it is printed in; of the first printing where nothing is said
+     * @param place where that is on the plan, which is then drawn on the sheet; missing where it needs none
      */
-    public record PostedCopy(Stated<String> sheet, List<Stated<String>> languages, Stated<String> at) {
+    public record PostedCopy(
+            Stated<String> sheet, List<Stated<String>> languages, Stated<String> at, Stated<String> place) {
         static PostedCopy read(Section section) {
             return new PostedCopy(
-                    section.word("sheet", SheetSorts.ids()), section.textsIfStated("languages"), section.text("at"));
+                    section.word("sheet", SheetSorts.ids()),
+                    section.textsIfStated("languages"),
+                    section.text("at"),
+                    section.referenceIfStated("place", OperatorPlace.SORT));
         }
     }
 

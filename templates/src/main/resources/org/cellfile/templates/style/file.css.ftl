@@ -114,6 +114,9 @@ ul.remarks { padding-left: 4mm; font-size: 8.5pt; margin-bottom: 2mm; }
 /* A safeguard's facts and its drawing are read together. */
 #chapter-safeguards .section { page-break-inside: avoid; }
 
+/* What holds in a mode and its plan are read together, and so are a distance and what it was made from. */
+#chapter-plan .section { page-break-inside: avoid; }
+
 /* The chain is read with what is told of it; what a subsystem was read from and its workings may part. */
 #chapter-functions .section { page-break-inside: avoid; }
 #chapter-subsystems .table.short { page-break-inside: auto; }

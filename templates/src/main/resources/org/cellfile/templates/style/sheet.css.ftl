@@ -42,6 +42,9 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 .panel-words { display: table-cell; vertical-align: top; }
 .panel h2 { font-size: 1.14em; line-height: 1.12; font-weight: bold; margin-bottom: 0.4mm; }
 .panel p { margin-bottom: 0.3mm; }
+.plan { border-top: 1.6pt solid #000; padding-top: 1.1mm; page-break-inside: auto; }
+.plan h2 { font-size: 1.14em; line-height: 1.12; font-weight: bold; margin-bottom: 1mm; }
+.plan svg { display: block; }
 .step { display: table; width: 100%; table-layout: fixed; }
 .step p.number { display: table-cell; width: 1.2em; padding-right: 2.4mm; text-align: right; font-weight: bold; }
 .step p.words { display: table-cell; padding-bottom: 0.3mm; }
@@ -50,8 +53,8 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 .said { display: block; }
 <#if large && together>
 .said { display: inline-block; width: ${(97 / sheet.languages?size)?floor?c}%; vertical-align: top; padding-right: 1.5%; }
-.panel h2 .said { display: inline; padding: 0; }
-.panel h2 .said + .said:before { content: " / "; }
+.panel h2 .said, .plan h2 .said { display: inline; padding: 0; }
+.panel h2 .said + .said:before, .plan h2 .said + .said:before { content: " / "; }
 <#else>
 .said + .said { border-left: 2pt solid #000; padding-left: 2mm; margin-top: 0.3mm; font-weight: normal; }
 </#if>

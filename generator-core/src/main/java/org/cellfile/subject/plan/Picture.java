@@ -1,0 +1,396 @@
+package org.cellfile.subject.plan;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.cellfile.geometry.Between;
+import org.cellfile.geometry.Extent;
+import org.cellfile.geometry.Point;
+import org.cellfile.geometry.Shape;
+import org.cellfile.quantity.Unit;
+import org.cellfile.subject.plan.Labels.Box;
+import org.cellfile.subject.plan.Labels.Line;
+import org.cellfile.subject.plan.Labels.Placed;
+import org.cellfile.subject.plan.Labels.Stroke;
+import org.cellfile.subject.plan.Labels.Wish;
+
+/** A drawing of a plan while it is being made: shapes, symbols, distances and texts on paper, and the data its template is filled with. */
+final class Picture {
+
+    /** Of a symbol, from side to side. */
+    static final int SYMBOL = 130;
+
+    /** Of the dot or ring at the end of a distance. */
+    private static final int END = 60;
+
+    private static final int HATCHING = 110;
+    private static final int ARROW = 80;
+    private static final int BAR = 60;
+
+    private static final int[][] ASIDE = {{-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}};
+
+    /** Ticks of the rulers are no closer than this. */
+    private static final int TICKS_APART = 560;
+
+    private static final int LEGEND_ROW = 150;
+    private static final int LEGEND_SAMPLE = 330;
+
+    private final Paper paper;
+    private final Format format;
+    private final Labels labels;
+    private final List<Mark> marks = new ArrayList<>();
+    private final List<Map<String, Object>> symbols = new ArrayList<>();
+    private final List<Box> symbolBoxes = new ArrayList<>();
+    private final List<Map<String, Object>> distances = new ArrayList<>();
+    private final List<Wish> wishes = new ArrayList<>();
+    private final Set<Drawn> kinds = new TreeSet<>();
+
+    /**
+     * What a drawing is laid out for, in tenths of a unit.
+     *
+     * @param frame whose height is the most it may have
+     * @param width of the whole drawing
+     * @param size of its type
+     * @param beside true when the legend stands to the right of the frame, not below it
+     */
+    record Format(Box frame, int width, int size, boolean beside) {}
+
+    private record Mark(Drawn kind, String path, boolean hatching) {}
+
+    /**
+     * @param things the rectangle around what is drawn
+     */
+    Picture(Extent things, Format format) {
+        this.paper = Paper.fitting(things, format.frame());
+        this.format = format;
+        this.labels = new Labels(paper.frame().grown(-20), format.size());
+    }
+
+    /** True when a part of a shape lies in what is drawn. */
+    boolean shows(Shape shape) {
+        return !shape.empty() && shape.meets(paper.window().shape());
+    }
+
+    boolean shows(Point point) {
+        return paper.window().holds(point);
+    }
+
+    void draw(Drawn kind, Shape shape) {
+        if (shows(shape)) {
+            Shape seen = paper.seen(shape);
+            kinds.add(kind);
+            marks.add(new Mark(kind, paper.path(seen), false));
+            paper.strokes(seen).forEach(labels::drawn);
+        }
+    }
+
+    /** The same with slanting lines in it, which rise to the right in a hazard zone and fall where somebody is detected. */
+    void hatched(Drawn kind, Shape shape) {
+        draw(kind, shape);
+        if (shows(shape)) {
+            boolean zone = kind == Drawn.ZONE;
+            Shape lines = paper.seen(shape).hatching(paper.millimetres(zone ? HATCHING : HATCHING * 2 / 3), zone);
+            marks.add(new Mark(kind, paper.path(lines), true));
+        }
+    }
+
+    /** A symbol at a point, with its text; one beyond the frame stands at that. */
+    void symbol(Drawn kind, Point at, String... lines) {
+        Point shown = paper.window().nearest(at);
+        Box frame = paper.frame().grown(-SYMBOL * 2 / 3);
+        int x = Math.max(frame.left(), Math.min(paper.x(shown), frame.right()));
+        int y = Math.max(frame.top(), Math.min(paper.y(shown), frame.bottom()));
+        kinds.add(kind);
+        Box place = beside(x, y, frame);
+        symbolBoxes.add(place);
+        labels.keepFree(place.grown(10));
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("kind", kind.id());
+        data.put("x", Paper.units(place.left() + SYMBOL / 2));
+        data.put("y", Paper.units(place.top() + SYMBOL / 2));
+        if (!place.holds(x, y)) {
+            data.put("leader", Paper.path(new Stroke(x, y, place.left() + SYMBOL / 2, place.top() + SYMBOL / 2)));
+        }
+        symbols.add(data);
+        if (lines.length > 0) {
+            wish(place.left() + SYMBOL / 2, place.top() + SYMBOL / 2, false, List.of(lines));
+        }
+    }
+
+    /** Where a symbol lies on no other: at its point, else a little aside; where all around is full it stays at its point. */
+    private Box beside(int x, int y, Box frame) {
+        Box there = Box.around(x, y, SYMBOL, SYMBOL);
+        for (int away : new int[] {0, SYMBOL + 10, 2 * SYMBOL, 3 * SYMBOL}) {
+            for (int[] way : ASIDE) {
+                Box box = Box.around(x + away * way[0], y + away * way[1], SYMBOL, SYMBOL);
+                if (box.meets(frame) && symbolBoxes.stream().noneMatch(box::meets)) {
+                    return box;
+                }
+            }
+        }
+        return there;
+    }
+
+    /** Text in the middle of an area, or at the middle of the longest straight part of a line. */
+    void text(Shape shape, boolean area, String... lines) {
+        if (!shows(shape)) {
+            return;
+        }
+        Shape seen = paper.seen(shape);
+        if (area && !seen.empty()) {
+            Point within = seen.within();
+            wish(paper.x(within), paper.y(within), true, List.of(lines));
+        } else {
+            paper.strokes(seen).stream()
+                    .max(Comparator.comparing(Stroke::length))
+                    .ifPresent(longest -> wish(
+                            (longest.x1() + longest.x2()) / 2,
+                            (longest.y1() + longest.y2()) / 2,
+                            false,
+                            List.of(lines)));
+        }
+    }
+
+    /** The first line stands out. */
+    private void wish(int x, int y, boolean inside, List<String> lines) {
+        wishes.add(new Wish(
+                x,
+                y,
+                inside,
+                IntStream.range(0, lines.size())
+                        .mapToObj(i -> new Line(lines.get(i), i == 0))
+                        .toList()));
+    }
+
+    /**
+     * A distance with an arrow at each end, a ring at the safeguard and a dot at the point of the hazard zone.
+     *
+     * @param required how far from the zone a bar stands across it; empty when that is not known
+     * @param governs true when it is drawn stronger
+     */
+    void distance(Between between, Optional<BigDecimal> required, boolean governs, String... lines) {
+        Stroke line = paper.stroke(between.from(), between.to());
+        int length = line.length();
+        Map<String, Object> data = new LinkedHashMap<>();
+        kinds.add(governs ? Drawn.GOVERNS : Drawn.DISTANCE);
+        data.put("governs", governs);
+        data.put("x1", Paper.units(line.x1()));
+        data.put("y1", Paper.units(line.y1()));
+        data.put("x2", Paper.units(line.x2()));
+        data.put("y2", Paper.units(line.y2()));
+        labels.keepFree(Box.around(line.x1(), line.y1(), END, END));
+        labels.keepFree(Box.around(line.x2(), line.y2(), END, END));
+        if (length > 0) {
+            boolean inward = length < 4 * ARROW;
+            data.put("line", Paper.path(line));
+            data.put("heads", head(line, length, inward) + " " + head(reversed(line), length, inward));
+            required.map(paper::length).ifPresent(away -> data.put("bar", bar(reversed(line), length, away)));
+            // Three times, so that a text keeps clear of a distance before all else.
+            IntStream.range(0, 3).forEach(i -> labels.drawn(line));
+        }
+        distances.add(data);
+        wish((line.x1() + line.x2()) / 2, (line.y1() + line.y2()) / 2, false, List.of(lines));
+    }
+
+    private static Stroke reversed(Stroke line) {
+        return new Stroke(line.x2(), line.y2(), line.x1(), line.y1());
+    }
+
+    /** At the end of a line; from outside where the line is too short for two. */
+    private static String head(Stroke line, int length, boolean inward) {
+        int back = inward ? -ARROW : ARROW;
+        int dx = line.x2() - line.x1();
+        int dy = line.y2() - line.y1();
+        int x = line.x2() - dx * back / length;
+        int y = line.y2() - dy * back / length;
+        int aside = ARROW / 3;
+        return "M" + at(line.x2(), line.y2()) + " L" + at(x - dy * aside / length, y + dx * aside / length) + " L"
+                + at(x + dy * aside / length, y - dx * aside / length) + " Z";
+    }
+
+    private static String bar(Stroke line, int length, int away) {
+        int dx = line.x2() - line.x1();
+        int dy = line.y2() - line.y1();
+        int x = line.x1() + Math.toIntExact((long) dx * away / length);
+        int y = line.y1() + Math.toIntExact((long) dy * away / length);
+        return "M" + at(x - dy * BAR / length, y + dx * BAR / length) + " L"
+                + at(x + dy * BAR / length, y - dx * BAR / length);
+    }
+
+    private static String at(int x, int y) {
+        return Paper.units(x) + " " + Paper.units(y);
+    }
+
+    /**
+     * What the template is filled with.
+     *
+     * @param id of the drawing, also the name of its file
+     * @param title at its head there
+     * @param unit of the coordinates; empty for a drawing without rulers
+     * @param words of each sort of thing, one line each, for the legend; none for what it leaves out
+     */
+    Map<String, Object> data(String id, String title, Optional<Unit> unit, Function<Drawn, List<String>> words) {
+        labels.place(wishes);
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("id", id);
+        data.put("title", title);
+        data.put("size", Paper.units(format.size()));
+        data.put("lineHeight", Paper.units(Labels.lineHeight(format.size())));
+        Box frame = paper.frame();
+        data.put("left", Paper.units(frame.left()));
+        data.put("top", Paper.units(frame.top()));
+        data.put("right", Paper.units(frame.right()));
+        data.put("bottom", Paper.units(frame.bottom()));
+        data.put("marks", marks());
+        data.put("symbols", symbols);
+        data.put("distances", distances);
+        data.put("labels", labels.placed().stream().map(this::label).toList());
+        int below = frame.bottom() + 60;
+        if (unit.isPresent()) {
+            rulers(unit.get(), data);
+            below += 440;
+        }
+        int end = legend(format.beside() ? frame.top() + 80 : below, words, data);
+        end = key(Math.max(end, below), data);
+        data.put("width", Paper.units(format.width()));
+        data.put("height", Paper.units(end));
+        return data;
+    }
+
+    private List<Map<String, Object>> marks() {
+        return marks.stream()
+                .sorted(Comparator.comparing(Mark::kind))
+                .map(mark -> Map.<String, Object>of(
+                        "kind", mark.kind().id(), "path", mark.path(), "hatching", mark.hatching()))
+                .toList();
+    }
+
+    private Map<String, Object> label(Placed placed) {
+        Box box = placed.box();
+        Map<String, Object> data = new LinkedHashMap<>();
+        data.put("left", Paper.units(box.left()));
+        data.put("top", Paper.units(box.top()));
+        data.put("wide", Paper.units(box.right() - box.left()));
+        data.put("high", Paper.units(box.bottom() - box.top()));
+        placed.leader().ifPresent(leader -> data.put("leader", Paper.path(leader)));
+        data.put(
+                "lines",
+                placed.lines().stream()
+                        .map(line -> Map.<String, Object>of("text", line.text(), "bold", line.bold()))
+                        .toList());
+        return data;
+    }
+
+    /** Coordinates along two sides, and a scale. */
+    private void rulers(Unit unit, Map<String, Object> data) {
+        BigDecimal one = unit.equals(Unit.INCH) ? new BigDecimal("25.4") : BigDecimal.ONE;
+        BigDecimal step = step(one);
+        Box frame = paper.frame();
+        List<Map<String, Object>> along = new ArrayList<>();
+        for (BigDecimal at :
+                ticks(paper.window().least().x(), paper.window().most().x(), step.multiply(one))) {
+            int x = paper.x(new Point(at, BigDecimal.ZERO));
+            if (x < frame.right() - 420) {
+                along.add(Map.of("at", Paper.units(x), "text", figure(at, one)));
+            }
+        }
+        List<Map<String, Object>> up = new ArrayList<>();
+        for (BigDecimal at :
+                ticks(paper.window().least().y(), paper.window().most().y(), step.multiply(one))) {
+            int y = paper.y(new Point(BigDecimal.ZERO, at));
+            if (y > frame.top() + 220) {
+                up.add(Map.of("at", Paper.units(y), "text", figure(at, one)));
+            }
+        }
+        data.put("along", along);
+        data.put("up", up);
+        data.put("unit", unit.symbol());
+        data.put("scale", Paper.units(paper.length(step.multiply(one))));
+        data.put("scaleWords", step.toPlainString() + " " + unit.symbol());
+    }
+
+    /** A one, two or five with noughts, so that the ticks stand apart. */
+    private BigDecimal step(BigDecimal one) {
+        BigDecimal least = paper.millimetres(TICKS_APART).divide(one, 6, RoundingMode.HALF_EVEN);
+        BigDecimal step = BigDecimal.ONE;
+        int[] next = {2, 5, 10};
+        for (int i = 0; step.compareTo(least) < 0; i++) {
+            step = BigDecimal.valueOf(next[i % 3]).scaleByPowerOfTen(i / 3);
+        }
+        return step.setScale(0, RoundingMode.UNNECESSARY);
+    }
+
+    private static List<BigDecimal> ticks(BigDecimal least, BigDecimal most, BigDecimal step) {
+        List<BigDecimal> ticks = new ArrayList<>();
+        BigDecimal at = least.divide(step, 0, RoundingMode.CEILING).multiply(step);
+        while (at.compareTo(most) <= 0) {
+            ticks.add(at);
+            at = at.add(step);
+        }
+        return ticks;
+    }
+
+    private static String figure(BigDecimal at, BigDecimal one) {
+        return at.divide(one, 0, RoundingMode.HALF_EVEN).toPlainString();
+    }
+
+    /** Below the frame in two columns, or beside it in one. Returns where it ends. */
+    private int legend(int top, Function<Drawn, List<String>> words, Map<String, Object> data) {
+        List<Map<String, Object>> legend = new ArrayList<>();
+        int columns = format.beside() ? 1 : 2;
+        int left = format.beside() ? format.frame().right() + 160 : 40;
+        int column = (format.width() - left) / columns;
+        int line = Labels.lineHeight(format.size());
+        int y = top;
+        int i = 0;
+        for (Drawn kind : kinds) {
+            List<String> lines = words.apply(kind);
+            if (!lines.isEmpty()) {
+                legend.add(Map.of(
+                        "kind", kind.id(),
+                        "lines", lines,
+                        "x", Paper.units(left + i % columns * column),
+                        "y", Paper.units(y),
+                        "sample", Paper.units(LEGEND_SAMPLE),
+                        "fit", Paper.units(column - LEGEND_SAMPLE - 40)));
+                i++;
+                y += i % columns == 0 ? Math.max(LEGEND_ROW, lines.size() * line + 30) : 0;
+            }
+        }
+        data.put("legend", legend);
+        return y + (i % columns == 0 ? 0 : LEGEND_ROW);
+    }
+
+    /** What was put there as numbers, in as many columns as there is room for. Returns where it ends. */
+    private int key(int top, Map<String, Object> data) {
+        List<Map<String, Object>> key = new ArrayList<>();
+        int longest = labels.numbered().stream()
+                .mapToInt(text -> Lettering.width(text, format.size(), false))
+                .max()
+                .orElse(0);
+        int columns = Math.max(1, format.width() / (longest + LEGEND_SAMPLE + 40));
+        int column = format.width() / columns;
+        int row = Labels.lineHeight(format.size()) + 10;
+        for (String text : labels.numbered()) {
+            int i = key.size();
+            key.add(Map.of(
+                    "number", String.valueOf(i + 1),
+                    "words", text,
+                    "x", Paper.units(i % columns * column),
+                    "y", Paper.units(top + i / columns * row),
+                    "sample", Paper.units(LEGEND_SAMPLE),
+                    "fit", Paper.units(column - LEGEND_SAMPLE - 40)));
+        }
+        data.put("key", key);
+        return top + (key.size() + columns - 1) / columns * row;
+    }
+}

@@ -1,0 +1,100 @@
+package org.cellfile.subject.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.cellfile.dossier.Block.Drawing;
+import org.cellfile.geometry.Point;
+import org.cellfile.source.Stated;
+import org.cellfile.subject.complement.EmergencyStop;
+import org.cellfile.subject.plan.Labels.Box;
+import org.cellfile.subject.plan.Picture.Format;
+
+/** The small plan on a posted sheet: where it hangs, where an emergency stop is and where one gets out. */
+public final class SheetPlan {
+
+    /** As wide as the sheet, and no higher than a quarter of that; its type is as large as that in the foot. */
+    private static final Format STRIP = new Format(new Box(20, 20, 4100, 1720), 6400, 120, true);
+
+    private static final Map<Drawn, String> KEYS = Map.of(
+            Drawn.READER, "reader",
+            Drawn.EMERGENCY_STOP, "emergency-stop",
+            Drawn.WAY_OUT, "way-out",
+            Drawn.DOOR, "door",
+            Drawn.ZONE, "zone");
+
+    private SheetPlan() {}
+
+    /**
+     * The plan; empty when none of the places is on it.
+     *
+     * @param places tags of those at which the sheet hangs
+     * @param words the fixed ones under a key, in each language of the sheet
+     * @param text one of the cell in these languages
+     */
+    public static Optional<Drawing> of(
+            Layout layout,
+            List<String> places,
+            Function<String, List<String>> words,
+            Function<Stated<String>, List<String>> text) {
+        List<OperatorPlace> hangs = layout.plan().places().stream()
+                .filter(place -> places.contains(place.tag().characters()))
+                .filter(place -> place.at().value().isPresent())
+                .toList();
+        List<Point> readers =
+                hangs.stream().flatMap(place -> place.at().value().stream()).toList();
+        return new PlanDrawing(layout).all().filter(all -> !readers.isEmpty()).map(all -> {
+            Picture picture = new Picture(all, STRIP);
+            new Scene(layout, picture).drawSmall(readers, way -> joined(text.apply(way.name())));
+            return new Drawing(
+                    PlanDrawing.TEMPLATE,
+                    "",
+                    told(layout, hangs, words, text),
+                    picture.data(
+                            "",
+                            "",
+                            Optional.empty(),
+                            kind -> Optional.ofNullable(KEYS.get(kind))
+                                    .map(words)
+                                    .orElseGet(List::of)));
+        });
+    }
+
+    private static String joined(List<String> languages) {
+        return languages.stream().distinct().collect(Collectors.joining(" / "));
+    }
+
+    private static String told(
+            Layout layout,
+            List<OperatorPlace> hangs,
+            Function<String, List<String>> words,
+            Function<Stated<String>, List<String>> text) {
+        List<String> told = new ArrayList<>();
+        tell(told, words.apply("reader"), hangs.stream().map(OperatorPlace::name), text);
+        tell(
+                told,
+                words.apply("emergency-stop"),
+                layout.around().complementary().stream()
+                        .map(complement -> complement.device())
+                        .filter(device -> device.sort() instanceof EmergencyStop stop && !stop.handHeld())
+                        .map(device -> device.position()),
+                text);
+        tell(told, words.apply("way-out"), layout.plan().waysOut().stream().map(WayOut::name), text);
+        return String.join("; ", told);
+    }
+
+    private static void tell(
+            List<String> told,
+            List<String> what,
+            Stream<Stated<String>> names,
+            Function<Stated<String>, List<String>> text) {
+        String all = names.map(text).map(SheetPlan::joined).collect(Collectors.joining(", "));
+        if (!all.isEmpty()) {
+            told.add(joined(what) + ": " + all);
+        }
+    }
+}
