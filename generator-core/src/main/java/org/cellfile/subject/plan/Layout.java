@@ -78,6 +78,11 @@ public final class Layout {
                 .toList());
     }
 
+    /** A safeguard as far as it detects or bars in truth: what is drawn. */
+    public Shape effective(String tag) {
+        return safeguard(tag);
+    }
+
     /** The pieces of a safeguard. */
     public List<DrawnSafeguard> drawn(String tag) {
         return plan.safeguards().stream()
@@ -87,7 +92,7 @@ public final class Layout {
 
     /** What of a safeguard the distance is measured from: its line, or the outer edge of the area in which it detects. */
     public Shape detection(Guarding guarding) {
-        Shape drawn = safeguard(guarding.tag());
+        Shape drawn = effective(guarding.tag());
         return guarding.safeguard().device().footprint() == Footprint.AREA ? outerEdge(drawn) : drawn;
     }
 
