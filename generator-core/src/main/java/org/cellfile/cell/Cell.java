@@ -132,7 +132,9 @@ public record Cell(
                 .toList();
         ControlSystem.Described described = ControlSystem.Described.read(top);
         List<Deviation> deviations = Deviations.read(
-                top, identity, List.of(Safeguard.SORT, Clearance.SORT, ComplementaryDevice.SORT, SafetyFunction.SORT));
+                top,
+                identity,
+                List.of(Safeguard.SORT, Zone.SORT, Clearance.SORT, ComplementaryDevice.SORT, SafetyFunction.SORT));
         List<Mode> modes = Section.each(top.list("modes"), Mode::read);
         Registers registers = Registers.read(top);
         Verification.Records functionTests = Verification.Records.read(top);
@@ -418,7 +420,7 @@ public record Cell(
         all.addAll(trends);
         all.addAll(safeguards);
         all.addAll(complementary);
-        layout.ifPresent(drawn -> all.addAll(drawn.distances()));
+        layout.ifPresent(drawn -> all.addAll(drawn.recomputed()));
         all.addAll(controlSystem.recomputed());
         all.addAll(operations);
         return all;

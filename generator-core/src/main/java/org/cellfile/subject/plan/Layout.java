@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.cellfile.claim.Recomputed;
 import org.cellfile.finding.Finding;
 import org.cellfile.geometry.Arcs;
 import org.cellfile.geometry.Between;
@@ -24,7 +25,9 @@ public final class Layout {
 
     private final Plan plan;
     private final Around around;
+    private final List<Perimeter> perimeters;
     private final List<PlanDistance> distances;
+    private final List<StandingRoom> standing;
 
     /**
      * The things of the cell that stand on its plan.
@@ -42,8 +45,20 @@ public final class Layout {
     public Layout(Plan plan, Around around) {
         this.plan = plan;
         this.around = around;
+        this.perimeters = around.zones().stream()
+                .map(extent -> extent.zone().tag().characters())
+                .flatMap(zone -> plan.zones().stream()
+                        .filter(one -> one.of().characters().equals(zone)
+                                && !zone(zone).empty())
+                        .limit(1))
+                .map(zone -> new Perimeter(this, zone))
+                .toList();
         this.distances = around.safeguards().stream()
                 .map(this::measured)
+                .flatMap(Optional::stream)
+                .toList();
+        this.standing = around.safeguards().stream()
+                .map(guarding -> StandingRoom.behind(guarding, this))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -59,6 +74,29 @@ public final class Layout {
     /** The distance of each safeguard to the nearest of its zones, where both are drawn. */
     public List<PlanDistance> distances() {
         return distances;
+    }
+
+    /** What stands round each zone that is drawn. */
+    public List<Perimeter> perimeters() {
+        return perimeters;
+    }
+
+    /** What stands round a zone; empty when it is not drawn. */
+    public Optional<Perimeter> perimeter(String zone) {
+        return perimeters.stream().filter(one -> one.tag().equals(zone)).findFirst();
+    }
+
+    /** The floor behind each safeguard that people pass. */
+    public List<StandingRoom> standing() {
+        return standing;
+    }
+
+    /** Everything on the plan with derived values, in the order it is printed. */
+    public List<Recomputed> recomputed() {
+        List<Recomputed> all = new ArrayList<>(distances);
+        all.addAll(perimeters);
+        all.addAll(standing);
+        return all;
     }
 
     /** A hazard zone as drawn, no smaller than in truth; nothing when it is not drawn. */
@@ -90,22 +128,24 @@ public final class Layout {
                 .toList();
     }
 
-    /** What of a safeguard the distance is measured from: its line, or the outer edge of the area in which it detects. */
-    public Shape detection(Guarding guarding) {
-        Shape drawn = effective(guarding.tag());
-        return guarding.safeguard().device().footprint() == Footprint.AREA ? outerEdge(drawn) : drawn;
-    }
-
-    private Shape outerEdge(Shape field) {
-        return field.edge();
+    /**
+     * What of a safeguard its distance to a zone is measured from: its line, or the edge over which people come into the area in which
+     * it detects them; nothing where the zone is not drawn.
+     */
+    public Shape detection(Guarding guarding, String zone) {
+        return guarding.safeguard().device().footprint() == Footprint.AREA
+                ? perimeter(zone)
+                        .map(perimeter -> perimeter.outerEdge(guarding.tag()))
+                        .orElseGet(Shape::nothing)
+                : effective(guarding.tag());
     }
 
     private Optional<PlanDistance> measured(Guarding guarding) {
-        Shape detection = detection(guarding);
         return guarding.zones().stream()
                 .map(Zone::tag)
                 .map(Stated::characters)
-                .flatMap(zone -> detection.nearest(zone(zone)).stream().map(between -> new Nearest(zone, between)))
+                .flatMap(zone -> detection(guarding, zone).nearest(zone(zone)).stream()
+                        .map(between -> new Nearest(zone, between)))
                 .min(Comparator.comparing(Nearest::square).thenComparing(Nearest::zone))
                 .map(nearest -> new PlanDistance(
                         guarding,

@@ -1,6 +1,5 @@
 package org.cellfile.subject.plan;
 
-import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,19 +12,13 @@ import org.cellfile.geometry.Between;
 import org.cellfile.geometry.Point;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
-import org.cellfile.quantity.Unit;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
-import org.cellfile.trace.Coordinate;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Difference;
 import org.cellfile.trace.Drawing;
 import org.cellfile.trace.Given;
 import org.cellfile.trace.Least;
-import org.cellfile.trace.Product;
-import org.cellfile.trace.Root;
-import org.cellfile.trace.Sum;
-import org.cellfile.trace.Term;
 
 /**
  * The distance from a safeguard to its hazard zone as the plan has it, held against the one measured at the machine. Which two
@@ -62,15 +55,13 @@ public final class PlanDistance implements Recomputed {
         Safeguard.Installed tape = guarding.safeguard().installed();
         Rounding down = Rounding.down(Quantity.millimetres("1"))
                 .beside(guarding.safeguard().installed().distance().value());
-        Term dx = along("x", between.to().x(), between.from().x(), where);
-        Term dy = along("y", between.to().y(), between.from().y(), where);
         distance = new Derived(
                 about,
                 "distance",
                 "distance on the plan",
                 "d",
                 "straight line from " + between.from() + " to " + between.to(),
-                new Root(Sum.of(new Product(dx, dx), new Product(dy, dy))),
+                PlanLine.length(between, "the safeguard", "the hazard zone", where),
                 down);
         counted = new Derived(
                 about,
@@ -89,21 +80,6 @@ public final class PlanDistance implements Recomputed {
     /** Under what its values stand. */
     static String about(String safeguard) {
         return safeguard + ".plan";
-    }
-
-    private static Term along(String axis, BigDecimal to, BigDecimal from, String where) {
-        return new Difference(
-                new Coordinate(
-                        axis + "_2", "coordinate " + axis + " of the point of the hazard zone", millimetres(to), where),
-                new Coordinate(
-                        axis + "_1",
-                        "coordinate " + axis + " of the point of the safeguard",
-                        millimetres(from),
-                        where));
-    }
-
-    private static Quantity millimetres(BigDecimal number) {
-        return new Quantity(number, Unit.MILLIMETRE);
     }
 
     public Guarding guarding() {
