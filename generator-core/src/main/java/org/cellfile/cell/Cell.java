@@ -138,6 +138,7 @@ public record Cell(
                 identity,
                 List.of(
                         Safeguard.SORT,
+                        Zone.SORT,
                         Clearance.SORT,
                         ComplementaryDevice.SORT,
                         SafetyFunction.SORT,

@@ -15,7 +15,12 @@ import org.locationtech.jts.geom.GeometryFactory;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
+import org.locationtech.jts.geom.util.LinearComponentExtracter;
+import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.operation.buffer.BufferParameters;
+import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
+import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.operation.union.UnaryUnionOp;
@@ -29,6 +34,9 @@ public final class Shape {
 
     /** Chords of a quarter of a circle, where a person is the measure. */
     private static final int ROUND_ENOUGH = 8;
+
+    /** Of a quarter of a circle where a shape grows. */
+    private static final int CHORDS = 64;
 
     private final Geometry geometry;
 
@@ -138,7 +146,7 @@ public final class Shape {
 
     /** This one and every point no further from it than that; less than zero takes off as much at the edge. */
     public Shape grown(BigDecimal by) {
-        return new Shape(geometry.buffer(by.doubleValue(), 64));
+        return new Shape(geometry.buffer(by.doubleValue(), CHORDS));
     }
 
     /** Those parts of it in which a circle of that diameter, in mm, has room. */
@@ -214,6 +222,50 @@ public final class Shape {
     /** The edge of an area, the ends of a line. */
     public Shape edge() {
         return new Shape(geometry.getBoundary());
+    }
+
+    /** Of lines the pieces that hang together, however they were cut. */
+    public List<Shape> stretches() {
+        LineMerger merger = new LineMerger();
+        merger.add(geometry);
+        List<Shape> stretches = new ArrayList<>();
+        for (Object line : merger.getMergedLineStrings()) {
+            stretches.add(new Shape((Geometry) line));
+        }
+        return stretches;
+    }
+
+    /** What lies no further from a line than that, on both of its sides, but not beyond its ends. */
+    public Shape alongside(BigDecimal distance) {
+        return new Shape(BufferOp.bufferOp(
+                geometry,
+                distance.doubleValue(),
+                new BufferParameters(CHORDS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5)));
+    }
+
+    /** The same on that side alone of each straight piece on which the nearest point of another shape lies. */
+    public Shape alongside(BigDecimal distance, Shape towards) {
+        List<Geometry> strips = new ArrayList<>();
+        for (Object line : LinearComponentExtracter.getLines(geometry)) {
+            Coordinate[] corners = ((LineString) line).getCoordinates();
+            for (int i = 1; i < corners.length; i++) {
+                strips.add(strip(new LineSegment(corners[i - 1], corners[i]), distance.doubleValue(), towards));
+            }
+        }
+        return strips.isEmpty() ? nothing() : new Shape(UnaryUnionOp.union(strips));
+    }
+
+    private static Geometry strip(LineSegment piece, double distance, Shape towards) {
+        Coordinate nearest = DistanceOp.nearestPoints(piece.toGeometry(FACTORY), towards.geometry)[1];
+        int side = piece.orientationIndex(nearest);
+        Coordinate[] corners = {
+            piece.pointAlongOffset(0, side == 0 ? distance : 0),
+            piece.pointAlongOffset(1, side == 0 ? distance : 0),
+            piece.pointAlongOffset(1, side == 0 ? -distance : side * distance),
+            piece.pointAlongOffset(0, side == 0 ? -distance : side * distance),
+            piece.pointAlongOffset(0, side == 0 ? distance : 0)
+        };
+        return FACTORY.createPolygon(corners);
     }
 
     /** A point inside of it, for naming it. */

@@ -77,6 +77,11 @@ public final class AnsiB1119Ed2019 implements PositioningStandard {
     }
 
     @Override
+    public Optional<Fixed> widestGapBehind() {
+        return Optional.of(values.around.widestGapBehind());
+    }
+
+    @Override
     public Optional<Position> perpendicular(PerpendicularField field) {
         Approach at = field.approach();
         Derived through =

@@ -24,6 +24,7 @@ import org.cellfile.trace.Condition.Comparison;
 import org.cellfile.trace.Count;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Difference;
+import org.cellfile.trace.Fixed;
 import org.cellfile.trace.Formula;
 import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Product;
@@ -88,6 +89,11 @@ public final class Cfr1910Sec217 implements PositioningStandard, ReachStandard {
     @Override
     public Optional<String> remark() {
         return Optional.of("A rule for mechanical power presses, applied to robot cells by analogy.");
+    }
+
+    @Override
+    public Optional<Fixed> widestGapBehind() {
+        return Optional.of(values.around.widestGapBehind());
     }
 
     @Override

@@ -230,6 +230,11 @@ public final class Iso13855Ed2010 implements PositioningStandard {
         return Optional.of(values.rightAngle);
     }
 
+    @Override
+    public Optional<Fixed> widestGapBehind() {
+        return Optional.of(values.gapBehind);
+    }
+
     private Derived gapBehind(Approach at) {
         return limit(at, "greatest-gap-behind", values.gapBehind, Rounding.Side.DOWN);
     }

@@ -71,6 +71,11 @@ public final class Iso13855Ed2024 implements PositioningStandard {
     }
 
     @Override
+    public Optional<Fixed> widestGapBehind() {
+        return Optional.of(values.gapBehind);
+    }
+
+    @Override
     public Optional<Position> perpendicular(PerpendicularField field) {
         return Optional.of(rightAngle.field(field));
     }

@@ -46,6 +46,11 @@ public interface PositioningStandard extends Edition {
         return Optional.empty();
     }
 
+    /** The widest gap between a field and the machine in which nobody stands undetected, in mm. */
+    default Optional<Fixed> widestGapBehind() {
+        return Optional.empty();
+    }
+
     /** How a stop is measured and evaluated, where the edition tells. */
     default Optional<StopMeasurement> stopMeasurement() {
         return Optional.empty();

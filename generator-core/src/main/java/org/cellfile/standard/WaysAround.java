@@ -72,6 +72,11 @@ final class WaysAround {
         return List.of(Positions.limit(at, "greatest-lower-edge", lowestEdge, Rounding.Side.DOWN), behind(at));
     }
 
+    /** The widest gap behind a field in which nobody stands undetected. */
+    Fixed widestGapBehind() {
+        return gapBehind;
+    }
+
     /** How narrow the space behind a field, or behind beams, is. */
     Derived behind(Approach at) {
         return Positions.limit(at, "greatest-gap-behind", gapBehind, Rounding.Side.DOWN);

@@ -141,7 +141,7 @@ public final class BaseCell {
 
     /** True when a case is about the plan. */
     static boolean isAboutThePlan(String id) {
-        return id.startsWith("plan.") || id.endsWith("-on-plan");
+        return id.startsWith("plan.") || id.endsWith("-on-plan") || id.equals("installed.perimeter-open");
     }
 
     /** The base cell with its plan, and the files of a case in place of their own. */

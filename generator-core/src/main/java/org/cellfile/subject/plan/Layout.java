@@ -39,12 +39,14 @@ public final class Layout {
     private final Shape barring;
     private final Map<String, List<SeenField>> fields;
     private final Map<String, Shape> outside = new TreeMap<>();
-    private final List<PlanDistance> distances;
     private final List<FieldCoverage> coverage;
     private final List<PlanGap> gaps;
     private final List<DoorSwing> swings;
     private final List<EmergencyStopReach> emergencyStops;
     private final List<ResetPlace> resets;
+    private final List<Perimeter> perimeters;
+    private final List<PlanDistance> distances;
+    private final List<StandingRoom> standing;
 
     /**
      * The things of the cell that stand on its plan.
@@ -75,7 +77,17 @@ public final class Layout {
                         guarding -> SeenField.of(this, guarding, obstacles),
                         (first, second) -> first,
                         TreeMap::new));
-        this.coverage = FieldCoverage.of(this);
+        this.perimeters = around.zones().stream()
+                .map(extent -> extent.zone().tag().characters())
+                .flatMap(zone -> plan.zones().stream()
+                        .filter(one -> one.of().characters().equals(zone)
+                                && !zone(zone).empty())
+                        .limit(1))
+                .map(zone -> new Perimeter(this, zone))
+                .toList();
+        this.coverage = FieldCoverage.of(this).stream()
+                .filter(one -> perimeter(one.zone()).filter(Perimeter::closed).isPresent())
+                .toList();
         this.distances = around.safeguards().stream()
                 .map(this::measured)
                 .flatMap(Optional::stream)
@@ -84,6 +96,10 @@ public final class Layout {
         this.swings = DoorSwing.of(this);
         this.emergencyStops = EmergencyStopReach.of(this);
         this.resets = ResetPlace.of(this);
+        this.standing = around.safeguards().stream()
+                .map(guarding -> StandingRoom.behind(guarding, this))
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     public Plan plan() {
@@ -124,9 +140,24 @@ public final class Layout {
         return resets;
     }
 
-    /** All that has values derived on the plan. */
+    /** What stands round each zone that is drawn. */
+    public List<Perimeter> perimeters() {
+        return perimeters;
+    }
+
+    /** What stands round a zone; empty when it is not drawn. */
+    public Optional<Perimeter> perimeter(String zone) {
+        return perimeters.stream().filter(one -> one.tag().equals(zone)).findFirst();
+    }
+
+    /** The floor behind each safeguard that people pass. */
+    public List<StandingRoom> standing() {
+        return standing;
+    }
+
+    /** Everything on the plan with derived values, in the order it is printed. */
     public List<Recomputed> recomputed() {
-        return Stream.of(distances, gaps, emergencyStops, resets)
+        return Stream.of(distances, perimeters, standing, gaps, emergencyStops, resets)
                 .<Recomputed>flatMap(List::stream)
                 .toList();
     }
@@ -274,29 +305,24 @@ public final class Layout {
                 .toList();
     }
 
-    /** What of a safeguard the distance is measured from: its line, or the outer edge of the area in which it detects. */
-    public Shape detection(Guarding guarding) {
+    /**
+     * What of a safeguard its distance to a zone is measured from: its line, or the edge over which people come into the area in which
+     * it detects them; nothing where the zone is not drawn.
+     */
+    public Shape detection(Guarding guarding, String zone) {
         return guarding.safeguard().device().footprint() == Footprint.AREA
-                ? outerEdge(guarding)
+                ? perimeter(zone)
+                        .map(perimeter -> perimeter.outerEdge(guarding.tag()))
+                        .orElseGet(Shape::nothing)
                 : effective(guarding.tag());
     }
 
-    /** Where people come into the field from outside; all of its edge when nobody does. */
-    private Shape outerEdge(Guarding guarding) {
-        Shape edge = effective(guarding.tag()).edge();
-        Shape outside = Shape.of(guarding.zones().stream()
-                .map(zone -> outside(zone.tag().characters()))
-                .toList());
-        Shape outer = edge.common(outside.grown(Straight.NARROWEST)).without(barring.grown(Straight.NARROWEST));
-        return outer.empty() ? edge : outer;
-    }
-
     private Optional<PlanDistance> measured(Guarding guarding) {
-        Shape detection = detection(guarding);
         return guarding.zones().stream()
                 .map(Zone::tag)
                 .map(Stated::characters)
-                .flatMap(zone -> detection.nearest(zone(zone)).stream().map(between -> new Nearest(zone, between)))
+                .flatMap(zone -> detection(guarding, zone).nearest(zone(zone)).stream()
+                        .map(between -> new Nearest(zone, between)))
                 .min(Comparator.comparing(Nearest::square).thenComparing(Nearest::zone))
                 .map(nearest -> new PlanDistance(
                         guarding,

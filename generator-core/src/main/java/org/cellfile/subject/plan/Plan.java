@@ -120,7 +120,7 @@ public record Plan(
                 tolerance,
                 uncertainty,
                 zones.stream()
-                        .map(zone -> new DrawnZone(zone.of(), Optional.empty()))
+                        .map(zone -> new DrawnZone(zone.of(), Optional.empty(), zone.recorded()))
                         .toList(),
                 robots.stream().map(DrawnRobot::withoutOutlines).toList(),
                 structures.stream().map(Structure::withoutOutline).toList(),

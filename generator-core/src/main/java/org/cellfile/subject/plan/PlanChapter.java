@@ -33,7 +33,8 @@ public final class PlanChapter {
         blocks.add(about(layout.plan(), identity));
         blocks.addAll(new PlanDrawing(layout).measured(workings));
         blocks.add(distances(layout, workings));
-        layout.distances().forEach(distance -> blocks.add(working(distance, workings)));
+        layout.distances().forEach(distance -> blocks.add(working(distance, layout, workings)));
+        blocks.addAll(PerimeterTables.of(layout, workings));
         blocks.addAll(ModePlans.sections(layout, modes));
         blocks.addAll(StandingThings.of(layout, workings));
         return new Chapter("plan", "Plan of the cell", blocks);
@@ -81,12 +82,15 @@ public final class PlanChapter {
                         .toList());
     }
 
-    private static Section working(PlanDistance distance, Workings workings) {
+    private static Section working(PlanDistance distance, Layout layout, Workings workings) {
+        List<Block> values = new ArrayList<>(List.of(
+                workings.of(distance.distance(), distance.recorded()),
+                workings.of(distance.counted(), distance.recorded())));
+        layout.standing().stream()
+                .filter(room -> room.tag().equals(distance.tag()))
+                .flatMap(room -> room.gap().stream())
+                .forEach(gap -> values.add(workings.of(gap, distance.recorded())));
         return new Section(
-                distance.tag(),
-                distance.guarding().safeguard().name().characters(),
-                List.of(
-                        workings.of(distance.distance(), distance.recorded()),
-                        workings.of(distance.counted(), distance.recorded())));
+                distance.tag(), distance.guarding().safeguard().name().characters(), values);
     }
 }

@@ -18,7 +18,7 @@ import org.cellfile.standard.Position;
  * @param gap from the field to the machine
  * @param measure against standing there, if one is taken
  */
-record Behind(Stated<Quantity> gap, Stated<String> measure) {
+public record Behind(Stated<Quantity> gap, Stated<String> measure) {
 
     /** Somebody can stand between field and machine. */
     static final FindingId STANDING = new FindingId("installed.standing-behind");

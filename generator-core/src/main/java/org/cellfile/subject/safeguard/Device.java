@@ -58,6 +58,11 @@ public interface Device {
         return false;
     }
 
+    /** The space behind it, of what people pass through; empty for everything else. */
+    default Optional<Behind> behind() {
+        return Optional.empty();
+    }
+
     /** Its places that have a distance of their own. */
     default List<Place> places() {
         return List.of();

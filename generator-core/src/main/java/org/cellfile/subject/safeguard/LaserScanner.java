@@ -133,6 +133,11 @@ public final class LaserScanner implements Kind {
         }
 
         @Override
+        public Optional<Behind> behind() {
+            return Optional.of(field.behind());
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             return field.drawing();
         }

@@ -73,8 +73,9 @@ public final class LightBeams implements Kind {
      *
      * @param ascending false when they are out of order, which was reported
      * @param spaceBelow what closes the space below the lowest, if something does
+     * @param gapBehind the space between them and the machine
      */
-    private record Grid(List<Stated<Quantity>> heights, boolean ascending, Stated<String> spaceBelow, Behind behind)
+    private record Grid(List<Stated<Quantity>> heights, boolean ascending, Stated<String> spaceBelow, Behind gapBehind)
             implements Device {
 
         @Override
@@ -84,7 +85,7 @@ public final class LightBeams implements Kind {
                     heights.stream().map(Stated::characters).collect(Collectors.joining(", ")),
                     "above the floor")));
             LevelField.below(spaceBelow).ifPresent(facts::add);
-            facts.addAll(behind.facts());
+            facts.addAll(gapBehind.facts());
             return facts;
         }
 
@@ -116,7 +117,7 @@ public final class LightBeams implements Kind {
                             limit,
                             UprightField.PASSING_UNDER,
                             "add a lower beam, or close the way below and state what closes it as `space-below`")));
-            behind.claim(position).ifPresent(claims::add);
+            gapBehind.claim(position).ifPresent(claims::add);
             return claims;
         }
 
@@ -132,6 +133,11 @@ public final class LightBeams implements Kind {
                 }
             }
             return faults;
+        }
+
+        @Override
+        public Optional<Behind> behind() {
+            return Optional.of(gapBehind);
         }
 
         @Override

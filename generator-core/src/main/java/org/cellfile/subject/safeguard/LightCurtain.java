@@ -74,6 +74,11 @@ public final class LightCurtain implements Kind {
         }
 
         @Override
+        public Optional<Behind> behind() {
+            return Optional.of(field.behind());
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             return field.drawing();
         }

@@ -1,0 +1,138 @@
+package org.cellfile.subject.plan;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.cellfile.claim.Workings;
+import org.cellfile.dossier.Block;
+import org.cellfile.dossier.Block.Column;
+import org.cellfile.dossier.Block.Paragraph;
+import org.cellfile.dossier.Block.Section;
+import org.cellfile.dossier.Block.Table;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding.Side;
+
+/** How the perimeter of the hazard zones and the floor behind their safeguards are printed. */
+final class PerimeterTables {
+
+    private PerimeterTables() {}
+
+    static List<Block> of(Layout layout, Workings workings) {
+        List<Block> sections = new ArrayList<>();
+        if (!layout.perimeters().isEmpty()) {
+            sections.add(new Section("", "Perimeter of the hazard zones", perimeters(layout, workings)));
+        }
+        if (!layout.standing().isEmpty()) {
+            sections.add(new Section("", "Floor behind the safeguards", standing(layout, workings)));
+        }
+        return sections;
+    }
+
+    private static List<Block> perimeters(Layout layout, Workings workings) {
+        List<Block> blocks = new ArrayList<>(List.of(
+                new Paragraph(
+                        "Every way from outside to a hazard zone was followed on the plan: it has to cross a safeguard of that zone or"
+                                + " be barred. Fences and structures bar every way; a safeguard of another zone bars none. Of all rings"
+                                + " of such things round a zone, the one with the narrowest openings is named here. Heights were not"
+                                + " examined: that nobody gets over or under is held in the chapter of the safeguards."),
+                rings(layout)));
+        openings(layout, workings, blocks);
+        return blocks;
+    }
+
+    private static Table rings(Layout layout) {
+        return new Table(
+                "What goes round each hazard zone",
+                List.of(Column.text("Hazard zone", 3), Column.text("In the order of going round", 9)),
+                layout.perimeters().stream()
+                        .flatMap(perimeter -> perimeter.rings().stream()
+                                .map(ring ->
+                                        List.of(perimeter.tag(), ring.isEmpty() ? "nothing" : String.join(", ", ring))))
+                        .toList());
+    }
+
+    private static void openings(Layout layout, Workings workings, List<Block> blocks) {
+        List<List<String>> rows = layout.perimeters().stream()
+                .flatMap(perimeter -> perimeter.openings().stream().map(opening -> row(perimeter, opening, workings)))
+                .toList();
+        if (rows.isEmpty()) {
+            blocks.add(new Paragraph("Nothing of these rings stands apart from the next."));
+            return;
+        }
+        blocks.add(new Table(
+                "Openings in the perimeter",
+                List.of(
+                        Column.text("Hazard zone", 3),
+                        Column.text("From", 4),
+                        Column.text("To", 4),
+                        Column.figures("Width", 2),
+                        Column.figures("Nobody gets through up to", 3)),
+                rows));
+        blocks.add(new Paragraph(
+                "An opening through which nobody gets still lets arms and legs in: hold its width and its distance from the hazard"
+                        + " against the reach through openings."));
+        layout.perimeters().stream()
+                .forEach(perimeter -> perimeter
+                        .openings()
+                        .forEach(opening -> blocks.add(workings.of(opening.width(), perimeter.recorded()))));
+    }
+
+    private static List<String> row(Perimeter perimeter, Perimeter.Opening opening, Workings workings) {
+        return List.of(
+                perimeter.tag(),
+                opening.drawn().from() + " " + opening.drawn().between().from(),
+                opening.drawn().to() + " " + opening.drawn().between().to(),
+                workings.inUnits(opening.width()),
+                workings.inUnits(perimeter.widestOpening()));
+    }
+
+    private static List<Block> standing(Layout layout, Workings workings) {
+        String widths = layout.standing().stream()
+                .map(room -> room.widest().rounded().map(Quantity::toString).orElse("–"))
+                .distinct()
+                .collect(Collectors.joining(", "));
+        List<Block> blocks = new ArrayList<>();
+        blocks.add(new Paragraph(
+                "Behind every safeguard that people pass the plan was searched for floor on which nothing detects them: floor that no"
+                        + " field, no mat and no structure covers and that is wider than " + widths
+                        + ". The hazard zone counts as such floor too, as its machine may wait elsewhere."));
+        List<List<String>> places = layout.standing().stream()
+                .filter(room -> !room.places().isEmpty())
+                .map(room -> List.of(
+                        room.tag(),
+                        room.places().stream()
+                                .map(place -> place.words() + " before " + place.zone())
+                                .collect(Collectors.joining("; ")),
+                        room.measure().orElse("none stated")))
+                .toList();
+        blocks.add(
+                places.isEmpty()
+                        ? new Paragraph("There is none.")
+                        : new Table(
+                                "Floor on which somebody stands undetected",
+                                List.of(
+                                        Column.text("Behind", 3),
+                                        Column.text("Place, and floor that one gets to from there", 5),
+                                        Column.text("Measure", 6)),
+                                places));
+        List<List<String>> gaps = layout.standing().stream()
+                .flatMap(room -> room.gap().stream()
+                        .map(gap -> List.of(
+                                room.tag(),
+                                workings.inUnits(gap),
+                                room.guarding()
+                                        .safeguard()
+                                        .device()
+                                        .behind()
+                                        .map(behind -> workings.inUnits(behind.gap(), Side.DOWN))
+                                        .orElse("–"))))
+                .toList();
+        if (!gaps.isEmpty()) {
+            blocks.add(new Table(
+                    "Gap behind a field on the plan and at the machine",
+                    List.of(Column.text("Safeguard", 5), Column.figures("Plan", 3), Column.figures("Machine", 3)),
+                    gaps));
+        }
+        return blocks;
+    }
+}

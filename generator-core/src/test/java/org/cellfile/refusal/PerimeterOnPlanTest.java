@@ -1,0 +1,206 @@
+package org.cellfile.refusal;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import org.cellfile.finding.Finding;
+import org.cellfile.quantity.Quantity;
+import org.cellfile.subject.plan.Layout;
+import org.cellfile.subject.plan.Perimeter;
+import org.cellfile.subject.plan.PlanDistance;
+import org.cellfile.subject.plan.StandingRoom;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** From which edge of a field its distance counts, what bars the way to a zone, and where somebody stands undetected. Figures are constructed. */
+class PerimeterOnPlanTest {
+
+    private static final String FIELD = "outline: [[2600, -1000], [4400, -1000], [4400, 1000], [2600, 1000]]";
+
+    @TempDir
+    private Path folder;
+
+    @Test
+    void theDistanceOfAFieldCountsFromTheEdgeOverWhichPeopleComeIn() throws IOException {
+        field(FIELD);
+        assertThat(distance()).isEqualTo("1700 mm");
+        assertThat(ofTheScanner(layout()).between().from().x()).isEqualByComparingTo("4400");
+    }
+
+    @Test
+    void aStripBesideTheFieldThatNobodyGetsThroughLetsNobodyIn() throws IOException {
+        field("outline: [[2600, -900], [4400, -900], [4400, 900], [2600, 900]]");
+        assertThat(distance()).isEqualTo("1700 mm");
+    }
+
+    @Test
+    void aWiderOneIsAGapAndAsGoodAsClosedForTheDistance() throws IOException {
+        field("outline: [[2600, -800], [4400, -800], [4400, 1000], [2600, 1000]]");
+
+        assertThat(distance()).isEqualTo("1700 mm");
+        assertThat(ids()).containsExactly("installed.perimeter-open");
+    }
+
+    @Test
+    void aFieldAllRoundCountsFromTheWholeOfItsEdge() throws IOException {
+        field("circle: {at: [0, 0], radius: 5000 mm}");
+        assertThat(distance()).isEqualTo("2300 mm");
+    }
+
+    @Test
+    void piecesOfAFieldThatOverlapCountAsOne() throws IOException {
+        field("outline: [[2600, -1000], [3600, -1000], [3600, 1000], [2600, 1000]]");
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "    - {of: door",
+                "    - {of: scanner, outline: [[3500, -1000], [4400, -1000], [4400, 1000], [3500, 1000]]}\n    - {of: door");
+
+        assertThat(distance()).isEqualTo("1700 mm");
+    }
+
+    @Test
+    void aFieldBehindADoorCountsFromTheFloorBehindTheDoor() throws IOException {
+        field("outline: [[-3000, -3450], [-2720, -3450], [-2720, 4000], [-3000, 4000]]");
+        BaseCell.change(
+                folder, "plan.yaml", "[3450, 1000], [4400, 1000]]}", "[3450, 1000], [4400, 1000], [4400, -1000]]}");
+
+        assertThat(distance()).isEqualTo("300 mm");
+    }
+
+    @Test
+    void whatProtectsAnotherZoneKeepsNobodyFromThisOne() throws IOException {
+        planned();
+        BaseCell.change(folder, "plan.yaml", "3925]], passable: no", "3925]], passable: yes");
+        assertThat(ids()).doesNotContain("installed.perimeter-open");
+
+        BaseCell.change(
+                folder,
+                "zones.yaml",
+                "zones:\n",
+                "zones:\n  - {tag: press, name: press, hazard: crushing, heights: {lowest: 0 mm, highest: 900 mm}, stopped-by: [stop]}\n");
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "  zones:\n",
+                "  zones:\n    - {of: press, outline: [[-400, 2800], [400, 2800], [400, 3000]]}\n");
+        BaseCell.change(
+                folder,
+                "safeguards.yaml",
+                "position: pallet exit\n    protects: [zone]",
+                "position: pallet exit\n    protects: [press]");
+
+        List<Finding> open = findings("installed.perimeter-open");
+        assertThat(open).extracting(Finding::about).containsOnly("press", "zone");
+        assertThat(open)
+                .filteredOn(finding -> finding.about().equals("zone"))
+                .extracting(Finding::sentence)
+                .singleElement()
+                .asString()
+                .contains("1200 mm");
+    }
+
+    @Test
+    void aSafeguardThatIsNotDrawnIsToldAndNotTheGapItLeaves() throws IOException {
+        planned();
+        BaseCell.change(folder, "plan.yaml", "    - {of: door, line: [[-3300, -1010], [-3300, 1010]]}\n", "");
+
+        assertThat(ids()).containsExactly("plan.not-drawn");
+    }
+
+    @Test
+    void theWidestOpeningIsStatableAndHeldAgainst() throws IOException {
+        planned();
+        BaseCell.change(
+                folder, "plan.yaml", "radius: 2700 mm}}", "radius: 2700 mm}, stated: {widest-opening: 180 mm}}");
+        assertThat(ids()).isEmpty();
+
+        BaseCell.change(folder, "plan.yaml", "widest-opening: 180 mm", "widest-opening: 200 mm");
+        assertThat(ids()).containsExactly("claim.not-equal");
+    }
+
+    @Test
+    void aDeviationMayStandForAnOpening() throws IOException {
+        planned();
+        BaseCell.change(folder, "plan.yaml", "[600, 4000], [3450, 4000]", "[800, 4000], [3450, 4000]");
+        BaseCell.change(
+                folder,
+                "zones.yaml",
+                "zones:\n",
+                "deviations:\n  - {tag: gap, finding: installed.perimeter-open, of: zone, reason: post ordered, interim-measure: chain and"
+                        + " guard, responsible: ilse, until: 2026-12-18}\nzones:\n");
+
+        assertThat(findings("installed.perimeter-open"))
+                .singleElement()
+                .extracting(finding -> finding.severity().toString())
+                .isEqualTo("BARS_RELEASE");
+    }
+
+    @Test
+    void aMeasureOfEitherPlaceAnswersForTheFloorBehind() throws IOException {
+        planned();
+        BaseCell.change(folder, "plan.yaml", "[600, 3925], [-600, 3925]", "[600, 3600], [-600, 3600]");
+        BaseCell.change(folder, "safeguards.yaml", "gap: 75 mm", "gap: 400 mm");
+        assertThat(ids()).containsExactlyInAnyOrder("installed.standing-behind", "installed.standing-on-plan");
+
+        BaseCell.change(folder, "safeguards.yaml", "gap: 400 mm", "gap: 400 mm, measure: a mat under the track");
+        assertThat(ids()).isEmpty();
+        StandingRoom room = layout().standing().stream()
+                .filter(one -> one.tag().equals("curtain"))
+                .findFirst()
+                .orElseThrow();
+        assertThat(room.places()).hasSize(1);
+        assertThat(room.measure()).contains("a mat under the track");
+    }
+
+    @Test
+    void nothingIsAskedBehindWhatIsPassedByOpeningItOnly() throws IOException {
+        planned();
+
+        assertThat(layout().standing()).extracting(StandingRoom::tag).containsExactly("curtain", "scanner");
+        assertThat(layout().perimeters())
+                .flatExtracting(Perimeter::rings)
+                .singleElement()
+                .satisfies(ring -> assertThat(ring).contains("curtain", "scanner", "door", "fence"));
+    }
+
+    private void planned() throws IOException {
+        BaseCell.planned(BaseCell.REFUSALS.resolve("base"), folder);
+    }
+
+    private void field(String form) throws IOException {
+        planned();
+        BaseCell.change(folder, "plan.yaml", FIELD, form);
+    }
+
+    private Layout layout() {
+        return BaseCell.checked(folder).cell().orElseThrow().layout().orElseThrow();
+    }
+
+    private static PlanDistance ofTheScanner(Layout layout) {
+        return layout.distances().stream()
+                .filter(one -> one.tag().equals("scanner"))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    private String distance() {
+        return ofTheScanner(layout())
+                .distance()
+                .rounded()
+                .map(Quantity::toString)
+                .orElse("");
+    }
+
+    private List<String> ids() {
+        return BaseCell.ids(BaseCell.check(folder).findings());
+    }
+
+    private List<Finding> findings(String id) {
+        return BaseCell.check(folder).findings().stream()
+                .filter(finding -> finding.id().words().equals(id))
+                .toList();
+    }
+}
