@@ -3,6 +3,8 @@ package org.cellfile.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.math.BigDecimal;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.cellfile.finding.Finding;
@@ -59,6 +61,65 @@ class PerimeterOnPlanTest {
                 "    - {of: scanner, outline: [[3500, -1000], [4400, -1000], [4400, 1000], [3500, 1000]]}\n    - {of: door");
 
         assertThat(distance()).isEqualTo("1700 mm");
+    }
+
+    @Test
+    void fieldsOfTwoScannersThatOverlapGoRoundTogetherWithoutAFence() throws IOException {
+        field("outline: [[-200, -4400], [4400, -4400], [4400, 4400], [-200, 4400]]");
+        fencesFarAway();
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "    - {of: door",
+                "    - {of: second, outline: [[-4400, -4400], [200, -4400], [200, 4400], [-4400, 4400]]}\n    - {of: door");
+        String safeguards = Files.readString(folder.resolve("safeguards.yaml"));
+        String scanner =
+                safeguards.substring(safeguards.indexOf("  - tag: scanner"), safeguards.indexOf("  - tag: door"));
+        BaseCell.change(
+                folder,
+                "safeguards.yaml",
+                "  - tag: door",
+                scanner.replace("tag: scanner", "tag: second") + "  - tag: door");
+
+        assertThat(layout().distances())
+                .filteredOn(one -> one.tag().equals("scanner") || one.tag().equals("second"))
+                .extracting(PerimeterOnPlanTest::read)
+                .containsExactly("1700 mm", "1700 mm");
+        assertThat(layout().perimeters().get(0).rings().get(0)).containsExactlyInAnyOrder("scanner", "second");
+        assertThat(layout().standing())
+                .filteredOn(one -> one.tag().equals("scanner") || one.tag().equals("second"))
+                .hasSize(2)
+                .allSatisfy(one -> assertThat(one.places()).isEmpty());
+    }
+
+    @Test
+    void floorThatAFieldAllRoundLeavesUncoveredWithinIsToldAndItsOuterEdgeCounts() throws IOException {
+        field("ring: {at: [0, 0], inner: 3000 mm, radius: 4400 mm}");
+        fencesFarAway();
+
+        // Chords lie within the field and around the zone, and points are read to 0.1 mm.
+        assertThat(distance()).isEqualTo("1699 mm");
+        assertThat(layout().perimeters().get(0).openings()).isEmpty();
+        assertThat(layout().standing())
+                .filteredOn(one -> one.tag().equals("scanner"))
+                .flatExtracting(StandingRoom::places)
+                .singleElement()
+                .satisfies(place -> assertThat(place.area()).isBetween(new BigDecimal("28.2"), new BigDecimal("28.3")));
+    }
+
+    /** What else is drawn, ten metres off. */
+    private void fencesFarAway() throws IOException {
+        Path plan = folder.resolve("plan.yaml");
+        Files.write(
+                plan,
+                Files.readAllLines(plan).stream()
+                        .filter(line -> !line.contains("tag: exit-track") && !line.contains("tag: hall-column"))
+                        .map(line -> line.contains("{of: fence")
+                                        || line.contains("{of: door")
+                                        || line.contains("{of: curtain")
+                                ? line.replaceFirst("line: .*", "line: [[10000, 0], [10000, 500]]}")
+                                : line)
+                        .toList());
     }
 
     @Test
@@ -187,11 +248,11 @@ class PerimeterOnPlanTest {
     }
 
     private String distance() {
-        return ofTheScanner(layout())
-                .distance()
-                .rounded()
-                .map(Quantity::toString)
-                .orElse("");
+        return read(ofTheScanner(layout()));
+    }
+
+    private static String read(PlanDistance distance) {
+        return distance.distance().rounded().map(Quantity::toString).orElse("");
     }
 
     private List<String> ids() {
