@@ -34,8 +34,8 @@ public final class SignsChapter {
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(
                 "The signs on posted sheets are drawings of this program in the shapes and colours of ISO 3864. They"
-                        + " take the place of no registered sign. The signs below are numbered in ISO 7010; where they are to hang"
-                        + " follows from what this file states. Each number is to be looked up in the register before it is ordered,"
+                        + " take the place of no registered sign. The signs below are numbered in ISO 7010, one line for each that"
+                        + " is to hang; where follows from what this file states. Each number is to be looked up in the register before it is ordered,"
                         + " and the risk assessment may ask for more."));
         blocks.add(new Table(
                 "Signs to buy and to post",
@@ -45,12 +45,15 @@ public final class SignsChapter {
                         Column.text("Where", 10),
                         Column.text("Source of the number", 4)),
                 signs(cell).stream()
-                        .filter(sign -> !sign.places.isEmpty())
-                        .map(sign -> List.of(
-                                sign.number,
-                                sign.meaning,
-                                String.join("; ", new LinkedHashSet<>(sign.places)),
-                                SEEN.contains(sign.number) ? "published, at second hand" : "from memory"))
+                        .flatMap(sign -> new LinkedHashSet<>(sign.places)
+                                .stream()
+                                        .map(place -> List.of(
+                                                sign.number,
+                                                sign.meaning,
+                                                place,
+                                                SEEN.contains(sign.number)
+                                                        ? "published, at second hand"
+                                                        : "from memory")))
                         .toList()));
         return new Chapter("signs", "Signs to be posted", blocks);
     }
