@@ -28,7 +28,7 @@ body { font-family: "Liberation Sans"<#list typefaces as tag, family>, "${family
   <#if panel.drawings?has_content>
   <div class="plan" data-part="${panel.title?join(" / ")}">
     <h2><@said panel.title/></h2>
-    <#list panel.drawings as block><#assign data = block.data alternative = block.alternative wide = pageWide - 28><#include "/" + block.template></#list>
+    <#list panel.drawings as block><#assign data = block.data alternative = block.alternative planAcross = pageWide - 28><#include "/" + block.template></#list>
   </div>
   <#else>
   <div class="panel panel-${panel.kind?lower_case}" data-part="${panel.title?join(" / ")}">

@@ -7,7 +7,7 @@
     labels     boxes of text, with a leader to the thing where they stand apart from it
     along, up  ticks of the rulers, where the drawing has some
     legend     a sample and words of each kind that occurs; key: what the numbers stand for
-    wide       in mm, of the whole drawing; missing for 160 mm
+    planAcross in mm, of the whole drawing, by the page it is on; missing for 160 mm
     standalone the lines above it in a file of its own; missing on a page
 -->
 <#import "/drawings/elevation.ftl" as e>
@@ -98,7 +98,7 @@
 
 <#-- In a file of its own lines of words stand above it; elsewhere there is none. -->
 <#-- on a page at most 215 mm high -->
-<#assign across = [wide!(data.width / 4), 215 * data.width / data.height]?min>
+<#assign across = [planAcross!(data.width / 4), 215 * data.width / data.height]?min>
 <#assign heading = standalone![]>
 <#assign above = heading?size * 14 + heading?has_content?then(10, 0)>
 <#if heading?has_content>
