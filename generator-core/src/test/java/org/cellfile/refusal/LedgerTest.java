@@ -226,7 +226,7 @@ class LedgerTest {
         assertThat(written.refused()).isTrue();
         assertThat(BaseCell.ids(written.verdict().findings()))
                 .filteredOn(id -> !id.startsWith("sign-off."))
-                .containsExactly("ledger.misplaced");
+                .containsExactly("plan.missing", "ledger.misplaced");
         assertThat(folder.resolve(Ledger.FILE)).doesNotExist();
     }
 

@@ -86,7 +86,8 @@ public final class Layout {
                 .map(zone -> new Perimeter(this, zone))
                 .toList();
         this.coverage = FieldCoverage.of(this).stream()
-                .filter(one -> perimeter(one.zone()).filter(Perimeter::closed).isPresent())
+                .filter(one -> drawnWhole()
+                        && perimeter(one.zone()).filter(Perimeter::closed).isPresent())
                 .toList();
         this.distances = around.safeguards().stream()
                 .map(this::measured)
@@ -296,6 +297,17 @@ public final class Layout {
                 .map(Complement::device)
                 .filter(device -> device.tag().characters().equals(tag.characters()))
                 .findFirst();
+    }
+
+    /** True when every structure and every safeguard is drawn, so that what is open is open at the cell. What is not was told. */
+    boolean drawnWhole() {
+        return plan.structures().stream()
+                        .allMatch(structure -> structure.outline().isPresent())
+                && around.safeguards().stream()
+                        .map(guarding -> drawn(guarding.tag()))
+                        .allMatch(pieces -> !pieces.isEmpty()
+                                && pieces.stream()
+                                        .allMatch(piece -> piece.outline().isPresent()));
     }
 
     /** The pieces of a safeguard. */

@@ -96,14 +96,19 @@ record Paper(Extent window, Box frame, BigDecimal scale) {
         return new Stroke(x(from), y(from), x(to), y(to));
     }
 
-    /** A shape as the path of a drawing. */
+    /** A shape as the path of a drawing; what is closed in the shape is closed in the path. */
     String path(Shape shape) {
         return shape.outlines().stream()
                 .filter(outline -> outline.size() > 1)
-                .map(outline -> IntStream.range(0, outline.size())
-                        .mapToObj(i -> (i == 0 ? "M" : "L") + units(x(outline.get(i))) + " " + units(y(outline.get(i))))
-                        .collect(Collectors.joining(" ")))
+                .map(this::path)
                 .collect(Collectors.joining(" "));
+    }
+
+    private String path(List<Point> outline) {
+        boolean closed = outline.get(0).equals(outline.get(outline.size() - 1));
+        return IntStream.range(0, closed ? outline.size() - 1 : outline.size())
+                .mapToObj(i -> (i == 0 ? "M" : "L") + units(x(outline.get(i))) + " " + units(y(outline.get(i))))
+                .collect(Collectors.joining(" ", "", closed ? " Z" : ""));
     }
 
     static String path(Stroke stroke) {

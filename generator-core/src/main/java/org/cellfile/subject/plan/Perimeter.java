@@ -225,14 +225,7 @@ public final class Perimeter implements Recomputed {
     /** Where something that belongs to the perimeter is not drawn, that is said, and the gap it leaves is not told. */
     @Override
     public List<Finding> faults() {
-        boolean complete = layout.plan().structures().stream()
-                        .allMatch(structure -> structure.outline().isPresent())
-                && relevant()
-                        .map(guarding -> layout.drawn(guarding.tag()))
-                        .allMatch(pieces -> !pieces.isEmpty()
-                                && pieces.stream()
-                                        .allMatch(piece -> piece.outline().isPresent()));
-        if (!complete) {
+        if (!layout.drawnWhole()) {
             return List.of();
         }
         if (rings.stream().anyMatch(Optional::isEmpty)) {

@@ -74,7 +74,8 @@ public final class StandingRoom implements Recomputed {
         boolean passed = guarding.safeguard().kind().stopsTheHazard()
                 && !guarding.safeguard().kind().closedByHand()
                 && guarding.safeguard().device().footprint() != Footprint.SPOT
-                && !layout.effective(guarding.tag()).empty();
+                && !layout.effective(guarding.tag()).empty()
+                && layout.drawnWhole();
         return passed && !limits.isEmpty() ? Optional.of(new StandingRoom(guarding, layout, limits)) : Optional.empty();
     }
 

@@ -32,7 +32,7 @@
 }>
 
 <#macro path d width dash="" fill="none" stroke="#000" cap="butt">
-<path d="${d}" fill="${fill}" stroke="${stroke}" stroke-width="${width}"<#if dash?has_content> stroke-dasharray="${dash}"</#if><#if cap != "butt"> stroke-linecap="${cap}"</#if>/>
+<path d="${d}" fill="${fill}" fill-rule="evenodd" stroke="${stroke}" stroke-width="${width}"<#if dash?has_content> stroke-dasharray="${dash}"</#if><#if cap != "butt"> stroke-linecap="${cap}"</#if>/>
 </#macro>
 
 <#macro mark kind d hatching=false>
@@ -40,7 +40,8 @@
     <#if kind == "zone"><@path d=d width=0.4 stroke="#777"/><#else><@path d=d width=0.6 stroke="#777" dash="3 2"/></#if>
   <#else>
     <#local look = looks[kind]>
-    <@path d=d width=look.width dash=look.dash!"" fill=look.fill!"none"/>
+    <#-- a wall drawn as a line encloses nothing -->
+    <@path d=d width=look.width dash=look.dash!"" fill=d?contains("Z")?then(look.fill!"none", "none")/>
     <#-- posts along a guard, the leaf of a door, beams in a line of detection -->
     <#if kind == "guard"><@path d=d width=6 dash="1.2 11"/></#if>
     <#if kind == "door"><@path d=d width=3 stroke="#fff"/></#if>
