@@ -63,7 +63,7 @@ final class Scene {
      * @param readers where the sheet hangs on which it is drawn
      * @param name of a way out
      */
-    void drawSmall(List<Point> readers, Function<WayOut, String> name) {
+    void drawSmall(List<OperatorPlace> readers, Function<Stated<String>, String> name) {
         plan.zones()
                 .forEach(zone ->
                         picture.hatched(Drawn.ZONE, layout.zone(zone.of().characters())));
@@ -78,8 +78,12 @@ final class Scene {
         plan.devices().stream()
                 .filter(device -> kind(device, tag -> true) == Drawn.EMERGENCY_STOP)
                 .forEach(device -> symbol(Drawn.EMERGENCY_STOP, device.at()));
-        waysOut(name);
-        readers.forEach(reader -> picture.symbol(Drawn.READER, reader));
+        waysOut(way -> name.apply(way.name()));
+        for (OperatorPlace reader : readers) {
+            // Of one sheet at several places each reader finds his own by its name.
+            String[] named = readers.size() > 1 ? new String[] {name.apply(reader.name())} : new String[0];
+            reader.at().value().ifPresent(at -> picture.symbol(Drawn.READER, at, named));
+        }
     }
 
     private void zones(BiPredicate<String, Shape> named) {

@@ -8,7 +8,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.cellfile.dossier.Block.Drawing;
-import org.cellfile.geometry.Point;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.complement.EmergencyStop;
 import org.cellfile.subject.plan.Labels.Box;
@@ -45,11 +44,9 @@ public final class SheetPlan {
                 .filter(place -> places.contains(place.tag().characters()))
                 .filter(place -> place.at().value().isPresent())
                 .toList();
-        List<Point> readers =
-                hangs.stream().flatMap(place -> place.at().value().stream()).toList();
-        return new PlanDrawing(layout).all().filter(all -> !readers.isEmpty()).map(all -> {
+        return new PlanDrawing(layout).all().filter(all -> !hangs.isEmpty()).map(all -> {
             Picture picture = new Picture(all, STRIP);
-            new Scene(layout, picture).drawSmall(readers, way -> joined(text.apply(way.name())));
+            new Scene(layout, picture).drawSmall(hangs, name -> joined(text.apply(name)));
             return new Drawing(
                     PlanDrawing.TEMPLATE,
                     "",

@@ -21,6 +21,9 @@ final class Posting {
     /** A copy hangs in languages in which its sheet is not printed. */
     static final FindingId NOT_PRINTED = new FindingId("sheet.copy-not-printed");
 
+    /** A copy names no place on the plan, and another of the same sheet does. */
+    static final FindingId WITHOUT_PLACE = new FindingId("sheet.without-place");
+
     /** A printed sheet hangs nowhere. */
     static final FindingId NOWHERE = new FindingId("sheet.posted-nowhere");
 
@@ -64,6 +67,13 @@ final class Posting {
                 .filter(copy -> !printed.contains(languages(copy, cell)))
                 .toList();
         strays.forEach(copy -> findings.add(notPrinted(copy, languages(copy, cell), printed)));
+        cell.sheets().copies().stream()
+                .filter(copy -> copy.sheet().value().isPresent())
+                .filter(copy -> copy.place().value().isEmpty())
+                .forEach(copy -> copies(copy.sheet().characters(), languages(copy, cell), cell)
+                        .filter(other -> other.place().value().isPresent())
+                        .findFirst()
+                        .ifPresent(other -> findings.add(withoutPlace(copy, other))));
         List<String> nowhere = sheets.stream()
                 .filter(sheet -> sheet.places().isEmpty())
                 .filter(sheet -> strays.stream()
@@ -84,6 +94,19 @@ final class Posting {
                     "state under `posted` where a copy of each hangs; a language in which nobody at the cell reads is taken out of"
                             + " `printed`"));
         }
+    }
+
+    private static Finding withoutPlace(PostedCopy copy, PostedCopy other) {
+        return Finding.refuses(
+                WITHOUT_PLACE,
+                copy.sheet().characters(),
+                copy.at().where(),
+                "the copy of `" + copy.sheet().characters() + "` at `"
+                        + copy.at().characters()
+                        + "` names no place on the plan, and the copy at `"
+                        + other.at().characters() + "` names `" + other.place().characters()
+                        + "`: whoever reads this copy would take that place for his own",
+                "state `place` at every copy of a sheet, or at none; a place that is not on the plan yet is drawn under its `places`");
     }
 
     /**
