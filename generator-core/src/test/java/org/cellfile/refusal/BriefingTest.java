@@ -129,5 +129,8 @@ class BriefingTest {
         SortedMap<String, byte[]> files =
                 generated("\ncopies: {hold: no-internal-parts}\n").files().orElseThrow();
         assertThat(safetyFile(files)).contains("Who was briefed", "2026-10-20").doesNotContain("R. Quint", "S. Arrow");
+        // somebody whose name is left out is not taken for somebody else whose name is
+        assertThat(safetyFile(files).replace("- ", "-"))
+                .contains("2027-10-12 automatic-operation brief again", "2027-04-01 automatic-operation brief again");
     }
 }

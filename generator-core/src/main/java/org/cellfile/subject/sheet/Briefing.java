@@ -11,6 +11,7 @@ import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Table;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.quantity.Interval;
+import org.cellfile.read.Redaction;
 import org.cellfile.read.Section;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.due.Due;
@@ -74,9 +75,15 @@ public record Briefing(
         return who.stream()
                 .flatMap(person -> sheets.stream()
                         .filter(sheet -> sheet.value().isPresent())
-                        .map(sheet -> new Told(
-                                person.characters().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT), person, sheet)))
+                        .map(sheet -> new Told(same(person), person, sheet)))
                 .toList();
+    }
+
+    /** In a copy that names nobody each of them is somebody of his own. */
+    private static String same(Stated<String> person) {
+        return person.characters().equals(Redaction.MARK)
+                ? person.where().position()
+                : person.characters().replaceAll("\\s+", " ").toLowerCase(Locale.ROOT);
     }
 
     /** When people have to be briefed again: for each person and sheet the latest briefing counts. */
