@@ -121,6 +121,35 @@ class SheetCodeTest {
                 .containsExactly(3);
     }
 
+    /** Where it hangs and what was marked on it belong to the head, what is to be compared at the machine to the foot. */
+    @Test
+    void placesMarksAndDisplaysCount() {
+        List<String> parts = SheetCode.of(SHEET, LABEL, false).parts();
+
+        assertThat(differing(parts, with(List.of(List.of("east door")), SHEET.marks(), SHEET.displays())))
+                .containsExactly(0);
+        assertThat(differing(parts, with(SHEET.places(), List.of(List.of("Not reviewed.")), SHEET.displays())))
+                .containsExactly(0);
+        assertThat(differing(parts, with(SHEET.places(), SHEET.marks(), List.of(new Fact("robot-1", "1A2C")))))
+                .containsExactly(3);
+    }
+
+    private static Sheet with(List<List<String>> places, List<List<String>> marks, List<Fact> displays) {
+        return new Sheet(
+                SHEET.id(),
+                SHEET.languages(),
+                SHEET.paper(),
+                SHEET.title(),
+                places,
+                marks,
+                SHEET.panels(),
+                SHEET.foot(),
+                displays,
+                SHEET.dates(),
+                SHEET.validUntil(),
+                SHEET.frame());
+    }
+
     private static List<Integer> differing(List<String> parts, Sheet other) {
         List<String> now = SheetCode.of(other, LABEL, false).parts();
         assertThat(SheetCode.digest(other, LABEL)).isNotEqualTo(SheetCode.digest(SHEET, LABEL));

@@ -82,6 +82,28 @@ class BriefingTest {
                 .doesNotContain("R. Quint");
     }
 
+    /** Of two sheets one was told again later, to one of two people. */
+    @Test
+    void each_person_is_due_for_each_sheet_once() throws IOException {
+        BaseCell.copyTo(folder);
+        Files.writeString(folder.resolve("briefings.yaml"), """
+                cellfile: 1
+
+                briefings:
+                  - {sheets: [automatic-operation, shift-check], language: en, who: [R. Quint], by: ilse, on: 2026-10-12, next: 1 year}
+                  - {sheets: [emergency], language: en, who: [R. Quint, S. Arrow], by: ilse, on: 2026-10-12, next: 1 year}
+                  - {sheets: [automatic-operation], language: en, who: [r. quint], by: ilse, on: 2026-10-20, next: 2027-04-01}
+                """);
+
+        assertThat(BaseCell.checked(folder).cell().orElseThrow().dues())
+                .filteredOn(due -> due.what().startsWith("brief again"))
+                .extracting(due -> due.on() + " " + due.tag() + " " + due.what())
+                .containsExactlyInAnyOrder(
+                        "2027-04-01 automatic-operation brief again: r. quint",
+                        "2027-10-12 shift-check brief again: R. Quint",
+                        "2027-10-12 emergency brief again: R. Quint, S. Arrow");
+    }
+
     @Test
     void the_shift_signs_it_in_its_language() throws IOException {
         BaseCell.copyTo(folder);

@@ -3,6 +3,7 @@ package org.cellfile.refusal;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
@@ -109,6 +110,56 @@ class PostedSheetsTest {
                 .anyMatch(due -> due.tag().equals("stop-meter") && due.on().isBefore(until));
     }
 
+    private static final String PEOPLE_AND_PAPERS = """
+            cellfile: 1
+            open-points:
+              - {tag: lamp, what: fix the lamp, owner: ilse, since: 2026-11-02, until: 2026-12-04, before-release: no}
+            briefings:
+              - {sheets: [automatic-operation], language: en, who: [R. Quint], by: ilse, on: 2026-10-20, next: 2026-12-05}
+            """;
+
+    /** Who is competent and until when, what is open, who is briefed again: the machine is the same on the next day. */
+    @Test
+    void whatFallsDueOfPeopleAndPapersDoesNotEndIt() throws IOException {
+        Files.writeString(cell.resolve("more.yaml"), PEOPLE_AND_PAPERS);
+        BaseCell.change(cell, "dates.yaml", "until: 2028-02-11", "until: 2026-12-03");
+
+        assertThat(BaseCell.checked(cell).cell().orElseThrow().dues())
+                .extracting(due -> due.tag() + " " + due.on())
+                .contains("ilse 2026-12-03", "lamp 2026-12-04", "automatic-operation 2026-12-05");
+        assertThat(code(cell, "automatic-operation").until()).isEqualTo(code.until());
+        assertThat(code(cell, "energy-isolation").until()).isEqualTo(code.until());
+    }
+
+    /** The inspection of the procedure counts from the last one, and from its first use before there was any. */
+    @Test
+    void theInspectionOfTheProcedureEndsWhatTellsOfIsolating() throws IOException {
+        assertThat(BaseCell.checked(cell).cell().orElseThrow().dues())
+                .as("outside of the United States nobody asks for it but the plant")
+                .noneMatch(due -> due.what().contains("inspect how energies"));
+
+        BaseCell.change(cell, "energies.yaml", "since: 2026-08-10", "since: 2026-08-10\n    every: 4 months");
+        assertThat(untils()).containsExactly(code.until(), "2026-12-10", "2026-12-10");
+
+        Files.writeString(
+                cell.resolve("energies.yaml"),
+                Files.readString(cell.resolve("energies.yaml"))
+                        + "  inspections:\n"
+                        + "    - {on: 2026-10-05, by: ilse, with: [ilse], found: all steps done as written}\n"
+                        + "    - {on: 2026-09-05, by: ilse, with: [ilse], found: all steps done as written}\n");
+        assertThat(untils()).containsExactly(code.until(), "2027-02-05", "2027-02-05");
+
+        BaseCell.change(cell, "energies.yaml", "every: 4 months", "every: 5 years");
+        assertThat(untils()).containsOnly(code.until());
+    }
+
+    private List<String> untils() {
+        return List.of(
+                code(cell, "automatic-operation").until(),
+                code(cell, "energy-isolation").until(),
+                code(cell, "energy-rules").until());
+    }
+
     @Test
     void onItsLastDayItIsStillValidAndOnTheNextNoMore() {
         String next = LocalDate.parse(code.until()).plusDays(1).toString();
@@ -211,6 +262,18 @@ class PostedSheetsTest {
     }
 
     @Test
+    void oneThatSaysSomethingElseAndIsOverdueIsToldBoth() throws IOException {
+        change();
+        String next = LocalDate.parse(code.until()).plusDays(1).toString();
+
+        assertThat(answer(code.text(), next, Optional.empty()).because())
+                .contains("what differs: Starting", "it was valid until " + code.until() + ", and today is " + next);
+        assertThat(answer(code.text()).because())
+                .as("while it is valid, its day is no matter")
+                .noneMatch(line -> line.contains("valid until"));
+    }
+
+    @Test
     void revisionsSinceAreNamed() throws IOException {
         BaseCell.change(cell, "cell.yaml", "revision: A\n", "revision: B\n");
         BaseCell.change(
@@ -223,7 +286,9 @@ class PostedSheetsTest {
         assertThat(answer(code.text()).because())
                 .contains(
                         "what differs: foot (revision, who answers for it, what to compare)",
-                        "revision B, 2026-11-20: The panel was moved.");
+                        "revision B, 2026-11-20: The panel was moved.")
+                .as("what was there when it was printed is told by nobody")
+                .noneMatch(line -> line.startsWith("revision A, "));
         assertThat(answer(code.text().replace("revision A", "revision Z")).because())
                 .contains("revision Z is not in the list of revisions");
     }
@@ -308,6 +373,22 @@ class PostedSheetsTest {
 
         assertThat(answer(read + " 0000").because()).contains("what differs: 1 part not there any more");
         assertThat(answer(read + " 0000 1111").because()).contains("what differs: 2 parts not there any more");
+    }
+
+    @Test
+    void anOwnStepStandsDirectlyBeforeTheOneItNames() throws IOException {
+        BaseCell.change(
+                cell,
+                "sheets.yaml",
+                "part: start, do: Turn the key to automatic.",
+                "part: start, before: closed, do: Look at the gauge.");
+
+        List<String> lines = sheet(dossier(cell), "automatic-operation").panels().stream()
+                .filter(panel -> panel.id().equals("start"))
+                .flatMap(panel -> panel.lines().stream())
+                .map(line -> line.get(0))
+                .toList();
+        assertThat(lines).containsSequence("Look at the gauge.", "See that every door is closed: door.");
     }
 
     @Test
