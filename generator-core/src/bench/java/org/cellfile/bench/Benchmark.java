@@ -24,12 +24,13 @@ import org.cellfile.compare.ComparisonText;
 import org.cellfile.source.World;
 import org.cellfile.standard.Edition;
 import org.cellfile.standard.Editions;
+import org.cellfile.subject.plan.Layout;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 import org.cellfile.verdict.Refused;
 
 /**
- * Times in one process: the demo, checked and generated; two states of a cell of thirty safeguards compared; a hundred cells of thirty safeguards one after another, each recomputed
+ * Times in one process: a plan of fifty safeguards and two thousand corners measured; the demo, checked and generated; two states of a cell of thirty safeguards compared; a hundred cells of thirty safeguards one after another, each recomputed
  * under two editions with every working drawn; and a hundred small cells of ten safety functions built from parts, with every
  * working drawn.
  */
@@ -38,6 +39,9 @@ public final class Benchmark {
     private static final int CELLS = 100;
     private static final int SAFEGUARDS = 30;
     private static final int FUNCTIONS = 10;
+    private static final int SAFEGUARDS_ON_PLAN = 50;
+    private static final int STRUCTURES = 20;
+    private static final int CORNERS = 100;
 
     /** On which the small cell has nothing overdue. */
     private static final Clock DAY = Clock.fixed(Instant.parse("2026-11-25T12:00:00Z"), ZoneOffset.UTC);
@@ -61,6 +65,7 @@ public final class Benchmark {
                 "100 cells of 10 safety functions, cold, all",
                 functions,
                 cell -> cell.controlSystem().functions().size());
+        measured(planned(held(new FolderWorld(Path.of(args[1]), DAY))));
         World demo = held(FolderWorld.of(Path.of(args[0])));
         Generator generator = new Generator();
         print("check the demo, median of 40 warm runs", median(40, () -> generator.check(demo)));
@@ -83,6 +88,108 @@ public final class Benchmark {
                 "100 cells of 10 safety functions, warm, all",
                 functions,
                 cell -> cell.controlSystem().functions().size());
+    }
+
+    /** A plan measured: distances, rings, floor behind fields, views, gaps, and all that is found. */
+    private static void measured(World cell) throws IOException {
+        Layout layout = new Generator().check(cell).cell().flatMap(Cell::layout).orElseThrow();
+        int vertices = STRUCTURES * CORNERS;
+        print(
+                "measure a plan of 50 safeguards and " + vertices + " corners more, first time",
+                median(1, () -> measure(layout)));
+        print("the same, median of 20 warm runs", median(20, () -> measure(layout)));
+    }
+
+    private static void measure(Layout drawn) {
+        Layout layout = new Layout(drawn.plan(), drawn.around());
+        if (layout.distances().size() < SAFEGUARDS_ON_PLAN - 1
+                || layout.perimeters().isEmpty()) {
+            throw new IllegalStateException("not everything is measured");
+        }
+        layout.recomputed().forEach(one -> one.findings().size());
+        layout.findings().size();
+    }
+
+    /** The small cell with curtains all round and things with many corners outside of them. */
+    private static World planned(World small) throws IOException {
+        List<World.Entry> entries = new ArrayList<>();
+        for (World.Entry entry : small.entries()) {
+            try (InputStream stream = entry.content().open()) {
+                byte[] bytes = stream.readAllBytes();
+                entries.add(World.Entry.held(
+                        entry.path(),
+                        entry.path().equals("safeguards.yaml")
+                                ? curtains(new String(bytes, StandardCharsets.UTF_8))
+                                        .getBytes(StandardCharsets.UTF_8)
+                                : bytes));
+            }
+        }
+        entries.add(World.Entry.held("plan.yaml", plan().getBytes(StandardCharsets.UTF_8)));
+        return new Held(entries, small.today());
+    }
+
+    private static String curtains(String safeguards) {
+        int first = safeguards.indexOf("  - tag: curtain");
+        String curtain = safeguards.substring(first, safeguards.indexOf("  - tag: scanner"));
+        StringBuilder all = new StringBuilder(safeguards.stripTrailing()).append('\n');
+        for (int i = 4; i < SAFEGUARDS_ON_PLAN; i++) {
+            all.append(curtain.replace("tag: curtain", "tag: curtain-" + i));
+        }
+        return all.toString();
+    }
+
+    private static String plan() {
+        StringBuilder plan = new StringBuilder(String.join(
+                "\n",
+                "cellfile: 1",
+                "",
+                "plan:",
+                "  drawing: benchmark",
+                "  axes: the usual ones",
+                "  unit: mm",
+                "  by: ilse",
+                "  on: 2026-10-06",
+                "  tolerance: 10 mm",
+                "  uncertainty: 5 mm",
+                "  zones:",
+                "    - {of: zone, circle: {at: [0, 0], radius: 2700 mm}}",
+                "  robots:",
+                "    - {of: robot, base: [0, 0], controller: [-8000, 0]}",
+                "  devices:",
+                "    - {of: stop-panel, at: [-5200, 0]}",
+                "    - {of: reset-west, at: [-5200, 900]}",
+                "  structures:",
+                ""));
+        for (int i = 0; i < STRUCTURES; i++) {
+            plan.append("    - {tag: thing-" + i + ", name: thing " + i + ", passable: no, hides: yes, outline: [");
+            for (int corner = 0; corner < CORNERS; corner++) {
+                plan.append(corner == 0 ? "" : ", ").append(around(6500, i, STRUCTURES, 500, corner, CORNERS));
+            }
+            plan.append("]}\n");
+        }
+        plan.append("  safeguards:\n");
+        int sides = SAFEGUARDS_ON_PLAN - 2;
+        for (int i = 0; i < sides; i++) {
+            String tag = i == 0 ? "curtain" : i == 1 ? "door" : "curtain-" + (i + 2);
+            plan.append("    - {of: " + tag + ", line: [" + around(0, 0, 1, 4000, i, sides) + ", "
+                    + around(0, 0, 1, 4000, i + 1, sides) + "]}\n");
+        }
+        return plan.append("    - {of: fence, line: [[4000, 0], [5200, 0]]}\n")
+                .append("    - of: scanner\n")
+                .append("      sector: {at: [-4300, 0], radius: 1200 mm, from: 100 °, through: 160 °}\n")
+                .append("      scanner: {at: [-4300, 0], facing: 180 °, sees: 270 °, range: 5500 mm}\n")
+                .toString();
+    }
+
+    /** A corner of a figure of many corners, one of several such figures round the origin. */
+    private static String around(int distance, int which, int of, int radius, int corner, int corners) {
+        double there = 2 * Math.PI * which / of;
+        double turned = 2 * Math.PI * corner / corners;
+        return String.format(
+                Locale.ROOT,
+                "[%.1f, %.1f]",
+                distance * Math.cos(there) + radius * Math.cos(turned),
+                distance * Math.sin(there) + radius * Math.sin(turned));
     }
 
     private static void compare(World older, World newer) {
@@ -175,14 +282,19 @@ public final class Benchmark {
 
     private record Held(List<World.Entry> entries, LocalDate today) implements World {}
 
-    /** The cell without its hazards and functions, which a safeguard written a second time would not serve, and without its ledger. */
+    /**
+     * The cell without its hazards and functions, which a safeguard written a second time would not serve, without its plan, on which
+     * none has two places, and without its ledger.
+     */
     private static World withoutFunctions(World cell) throws IOException {
         List<World.Entry> entries = new ArrayList<>();
         for (World.Entry entry : cell.entries()) {
-            if (!List.of("hazards.yaml", "functions.yaml", "derived.yaml").contains(entry.path())) {
+            if (!List.of("hazards.yaml", "functions.yaml", "derived.yaml", "plan.yaml")
+                    .contains(entry.path())) {
                 try (InputStream stream = entry.content().open()) {
                     String text = new String(stream.readAllBytes(), StandardCharsets.UTF_8);
-                    String kept = text.replaceAll("  - \\{value: (iso-13849-1-|[a-z0-9-]+\\.function-).*\n", "");
+                    String kept = text.replaceAll("  - \\{value: (iso-13849-1-|[a-z0-9-]+\\.function-).*\n", "")
+                            .replaceAll(", place: [a-z-]+\\}", "}");
                     entries.add(World.Entry.held(entry.path(), kept.getBytes(StandardCharsets.UTF_8)));
                 }
             }

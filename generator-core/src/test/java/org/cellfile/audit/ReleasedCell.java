@@ -12,6 +12,7 @@ import java.security.PrivateKey;
 import java.security.spec.PKCS8EncodedKeySpec;
 import java.time.LocalDate;
 import java.util.Base64;
+import java.util.Comparator;
 import java.util.HexFormat;
 import java.util.List;
 import java.util.Objects;
@@ -20,6 +21,7 @@ import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.cellfile.Generator;
 import org.cellfile.Generator.Generated;
+import org.cellfile.refusal.BaseCell;
 import org.cellfile.source.World;
 import org.cellfile.subject.signoff.Ed25519;
 
@@ -58,10 +60,15 @@ final class ReleasedCell {
     /** The sources without sign-offs. */
     static SortedMap<String, byte[]> unsigned() {
         SortedMap<String, byte[]> files = new TreeMap<>();
-        Path base = Path.of("src", "test", "resources", "refusals", "base");
-        try (Stream<Path> walk = Files.walk(base)) {
-            for (Path file : (Iterable<Path>) walk.filter(Files::isRegularFile)::iterator) {
-                files.put(base.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+        try {
+            Path base = BaseCell.withPlan(BaseCell.copyTo(Files.createTempDirectory("released-cell")));
+            try (Stream<Path> walk = Files.walk(base)) {
+                for (Path file : walk.sorted(Comparator.reverseOrder()).toList()) {
+                    if (Files.isRegularFile(file)) {
+                        files.put(base.relativize(file).toString().replace('\\', '/'), Files.readAllBytes(file));
+                    }
+                    Files.delete(file);
+                }
             }
         } catch (IOException failed) {
             throw new UncheckedIOException(failed);

@@ -151,7 +151,7 @@ public final class BaseCell {
     }
 
     /** Adds the plan of the base cell where there is none. */
-    static Path withPlan(Path folder) throws IOException {
+    public static Path withPlan(Path folder) throws IOException {
         Path plan = folder.resolve("plan.yaml");
         if (!Files.exists(plan)) {
             Files.write(plan, Files.readAllBytes(SIGNED.resolve("plan.yaml")));
