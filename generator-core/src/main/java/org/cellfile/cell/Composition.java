@@ -175,7 +175,9 @@ public final class Composition {
                 ClearanceChapter.chapter(cell.clearances(), identity, tag -> Deviations.about(tag, cell.deviations())));
         chapters.add(SafeguardChapters.safeguards(cell.safeguards(), cell.deviations(), identity));
         chapters.add(SafeguardChapters.distances(cell.safeguards(), workings));
-        cell.layout().ifPresent(layout -> chapters.add(PlanChapter.chapter(layout, cell.modes(), identity)));
+        cell.layout()
+                .ifPresent(
+                        layout -> chapters.add(PlanChapter.chapter(layout, cell.modes(), cell.registers(), identity)));
         chapters.add(MarginsChapter.chapter(cell.safeguards(), workings));
         if (!compared.isEmpty()) {
             chapters.add(OtherEditionsChapter.chapter(cell.safeguards(), compared, workings));

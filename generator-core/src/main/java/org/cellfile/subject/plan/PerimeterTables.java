@@ -45,10 +45,22 @@ final class PerimeterTables {
                 "What goes round each hazard zone",
                 List.of(Column.text("Hazard zone", 3), Column.text("In the order of going round", 9)),
                 layout.perimeters().stream()
-                        .flatMap(perimeter -> perimeter.rings().stream()
-                                .map(ring ->
-                                        List.of(perimeter.tag(), ring.isEmpty() ? "nothing" : String.join(", ", ring))))
+                        .flatMap(perimeter ->
+                                perimeter.rings().stream().map(ring -> List.of(perimeter.tag(), words(ring, layout))))
                         .toList());
+    }
+
+    /** Where no safeguard closes a ring, the plan tells nothing of those that keep hands from reaching over it. */
+    private static String words(List<String> ring, Layout layout) {
+        boolean guarded = layout.around().safeguards().stream()
+                .map(guarding -> guarding.tag())
+                .anyMatch(ring::contains);
+        return ring.isEmpty()
+                ? "nothing"
+                : String.join(", ", ring)
+                        + (guarded
+                                ? ""
+                                : "; no safeguard among them: whether somebody reaches over what stands there was not examined");
     }
 
     private static void openings(Layout layout, Workings workings, List<Block> blocks) {

@@ -52,6 +52,7 @@ final class Picture {
     private final List<Box> symbolBoxes = new ArrayList<>();
     private final List<Map<String, Object>> distances = new ArrayList<>();
     private final List<Wish> wishes = new ArrayList<>();
+    private boolean onlyWithin;
     private final Set<Drawn> kinds = new TreeSet<>();
 
     /**
@@ -103,27 +104,55 @@ final class Picture {
         }
     }
 
-    /** A symbol at a point, with its text; one beyond the frame stands at that. */
+    /** From now on what lies beyond the frame is left off, also ways out. */
+    void onlyWithin() {
+        onlyWithin = true;
+    }
+
+    /** A symbol at a point, with its text. What lies beyond the frame is left off; a way out there stands at the frame and points to it. */
     void symbol(Drawn kind, Point at, String... lines) {
+        if (!shows(at) && (onlyWithin || kind != Drawn.WAY_OUT)) {
+            return;
+        }
         Point shown = paper.window().nearest(at);
         Box frame = paper.frame().grown(-SYMBOL * 2 / 3);
         int x = Math.max(frame.left(), Math.min(paper.x(shown), frame.right()));
         int y = Math.max(frame.top(), Math.min(paper.y(shown), frame.bottom()));
         kinds.add(kind);
-        Box place = beside(x, y, frame);
+        // The tip of the pin is where the reader stands, and everything else gives way to it.
+        Box place = kind == Drawn.READER ? Box.around(x, y - SYMBOL / 2, SYMBOL, SYMBOL) : beside(x, y, frame);
         symbolBoxes.add(place);
         labels.keepFree(place.grown(10));
         Map<String, Object> data = new LinkedHashMap<>();
         data.put("kind", kind.id());
+        if (kind == Drawn.WAY_OUT) {
+            data.put("turn", outwards(paper.x(at), paper.y(at)));
+        }
         data.put("x", Paper.units(place.left() + SYMBOL / 2));
         data.put("y", Paper.units(place.top() + SYMBOL / 2));
-        if (!place.holds(x, y)) {
+        if (kind != Drawn.READER && !place.holds(x, y)) {
             data.put("leader", Paper.path(new Stroke(x, y, place.left() + SYMBOL / 2, place.top() + SYMBOL / 2)));
         }
         symbols.add(data);
         if (lines.length > 0) {
             wish(place.left() + SYMBOL / 2, place.top() + SYMBOL / 2, false, List.of(lines));
         }
+    }
+
+    /** The direction from the middle of the frame, in steps of 45 degrees, clockwise from the right. */
+    private int outwards(int x, int y) {
+        int right = x - (paper.frame().left() + paper.frame().right()) / 2;
+        int down = y - (paper.frame().top() + paper.frame().bottom()) / 2;
+        // 5 to 12 is the slope of half a step.
+        boolean level = Math.abs(down) * 12L < Math.abs(right) * 5L;
+        boolean upright = Math.abs(right) * 12L < Math.abs(down) * 5L;
+        if (level) {
+            return right < 0 ? 180 : 0;
+        }
+        if (upright) {
+            return down < 0 ? 270 : 90;
+        }
+        return right < 0 ? (down < 0 ? 225 : 135) : (down < 0 ? 315 : 45);
     }
 
     /** Where a symbol lies on no other: at its point, else a little aside; where all around is full it stays at its point. */

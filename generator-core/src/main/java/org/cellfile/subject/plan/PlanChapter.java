@@ -2,27 +2,38 @@ package org.cellfile.subject.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
+import org.cellfile.dossier.Block.Box;
 import org.cellfile.dossier.Block.Column;
 import org.cellfile.dossier.Block.Fact;
 import org.cellfile.dossier.Block.Facts;
 import org.cellfile.dossier.Block.Paragraph;
 import org.cellfile.dossier.Block.Section;
 import org.cellfile.dossier.Block.Table;
+import org.cellfile.dossier.Block.Tone;
 import org.cellfile.dossier.Chapter;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.quantity.Rounding;
 import org.cellfile.quantity.Rounding.Side;
+import org.cellfile.quantity.Unit;
+import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Identity;
 import org.cellfile.subject.mode.Mode;
+import org.cellfile.subject.register.Bypass;
+import org.cellfile.subject.register.Registers;
 
 /** How the plan is printed. */
 public final class PlanChapter {
 
+    private static final Rounding TENTHS = Rounding.up(Quantity.millimetres("0.1"));
+    private static final Rounding HUNDREDTHS = Rounding.up(Quantity.of("0.01", Unit.INCH));
+
     private PlanChapter() {}
 
     /** The chapter of a cell that has a plan. */
-    public static Chapter chapter(Layout layout, List<Mode> modes, Identity identity) {
+    public static Chapter chapter(Layout layout, List<Mode> modes, Registers registers, Identity identity) {
         Workings workings = identity.facts().workings();
         List<Block> blocks = new ArrayList<>();
         blocks.add(new Paragraph(
@@ -30,20 +41,40 @@ public final class PlanChapter {
                         + " found by geometry and read to the tenth of a millimetre; every distance was computed from their"
                         + " coordinates. A plan shows what somebody drew: it replaces no look at the cell, and what is not drawn"
                         + " was not examined."));
+        registers.bypasses().stream().filter(Bypass::open).forEach(bypass -> blocks.add(inPlace(bypass)));
         blocks.add(about(layout.plan(), identity));
         blocks.addAll(new PlanDrawing(layout).measured(workings));
         blocks.add(distances(layout, workings));
-        layout.distances().forEach(distance -> blocks.add(working(distance, layout, workings)));
+        blocks.add(workings.rows("How the distances were come by", "Safeguard", layout.distances()));
+        if (!layout.distances().isEmpty()) {
+            blocks.add(Workings.symbols(layout.distances()));
+        }
         blocks.addAll(PerimeterTables.of(layout, workings));
+        blocks.add(new Section(
+                "", "Views, gaps, emergency stops and resets on the plan", StandingThings.of(layout, workings)));
         blocks.addAll(ModePlans.sections(layout, modes));
-        blocks.addAll(StandingThings.of(layout, workings));
         return new Chapter("plan", "Plan of the cell", blocks);
+    }
+
+    /** A bypass is on no plan, and the reader has to know that the cell is not as drawn. */
+    private static Box inPlace(Bypass bypass) {
+        return new Box(
+                Tone.CAUTION,
+                "Not as drawn while `" + bypass.tag().characters() + "` is in place",
+                List.of(new Facts(List.of(
+                        new Fact(
+                                "Bypassed",
+                                bypass.of().stream().map(Stated::characters).collect(Collectors.joining(", ")),
+                                bypass.what().characters()),
+                        new Fact("In its place", bypass.compensation().characters()),
+                        new Fact("Until", bypass.until().characters())))));
     }
 
     private static Facts about(Plan plan, Identity identity) {
         return new Facts(List.of(
                 new Fact("Drawing", plan.drawing().characters()),
                 new Fact("Origin and axes", plan.axes().characters()),
+                new Fact("Points in tables and workings", "in millimetres, first to the right, then upwards"),
                 new Fact(
                         "Held against the floor",
                         "by " + identity.nameOf(plan.by()) + " on " + plan.on().characters()),
@@ -74,23 +105,13 @@ public final class PlanChapter {
                                                 .distance(),
                                         Side.DOWN),
                                 distance.difference()
-                                        .map(Quantity::plain)
+                                        .map(apart ->
+                                                (apart.unit().equals(Unit.INCH) ? HUNDREDTHS : TENTHS).round(apart))
                                         .map(Quantity::toString)
                                         .orElse("–"),
                                 workings.inUnits(distance.counted()),
-                                workings.inUnits(distance.guarding().separationDistance())))
+                                workings.inUnits(distance.guarding().separationDistance())
+                                        + (distance.isTooShort() ? ", not kept" : "")))
                         .toList());
-    }
-
-    private static Section working(PlanDistance distance, Layout layout, Workings workings) {
-        List<Block> values = new ArrayList<>(List.of(
-                workings.of(distance.distance(), distance.recorded()),
-                workings.of(distance.counted(), distance.recorded())));
-        layout.standing().stream()
-                .filter(room -> room.tag().equals(distance.tag()))
-                .flatMap(room -> room.gap().stream())
-                .forEach(gap -> values.add(workings.of(gap, distance.recorded())));
-        return new Section(
-                distance.tag(), distance.guarding().safeguard().name().characters(), values);
     }
 }

@@ -185,6 +185,11 @@ public final class PlanDistance implements Recomputed {
                         .because(Drawing.of(distance).lines()));
     }
 
+    /** True when what counts is less than the separation distance, whoever tells it. */
+    boolean isTooShort() {
+        return shorter(counted, guarding.separationDistance());
+    }
+
     /** What the tape alone shows is told by the tape, and what is not the same on both has to be cleared up first. */
     private Optional<Finding> tooClose() {
         Derived needed = guarding.separationDistance();

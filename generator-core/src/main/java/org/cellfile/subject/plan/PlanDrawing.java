@@ -99,6 +99,7 @@ final class PlanDrawing {
                 caption,
                 caption + " from above, x to the right and y upwards. " + told(distances, workings) + places(),
                 data(id, caption, extent, picture -> {
+                    only.ifPresent(zone -> picture.onlyWithin());
                     distances(picture, distances, workings);
                     new Scene(layout, picture)
                             .draw(

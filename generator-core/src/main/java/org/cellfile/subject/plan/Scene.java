@@ -63,7 +63,7 @@ final class Scene {
      * @param readers where the sheet hangs on which it is drawn
      * @param name of a way out
      */
-    void drawSmall(List<OperatorPlace> readers, Function<Stated<String>, String> name) {
+    void drawSmall(OperatorPlace reader, Function<Stated<String>, String> name) {
         plan.zones()
                 .forEach(zone ->
                         picture.hatched(Drawn.ZONE, layout.zone(zone.of().characters())));
@@ -72,18 +72,17 @@ final class Scene {
                         .outline()
                         .ifPresent(outline -> picture.draw(kind(structure), outline.shape(Arcs.AROUND))));
         for (Guarding guarding : layout.around().safeguards()) {
+            if (guarding.safeguard().device().footprint() == Footprint.AREA) {
+                continue; // nobody sees a field, and its hatching would pass for that of a zone
+            }
             boolean door = guarding.safeguard().kind().closedByHand();
             safeguard(guarding, true, Optional.of(guarding.tag()).filter(tag -> door));
         }
+        reader.at().value().ifPresent(at -> picture.symbol(Drawn.READER, at));
         plan.devices().stream()
                 .filter(device -> kind(device, tag -> true) == Drawn.EMERGENCY_STOP)
                 .forEach(device -> symbol(Drawn.EMERGENCY_STOP, device.at()));
         waysOut(way -> name.apply(way.name()));
-        for (OperatorPlace reader : readers) {
-            // Of one sheet at several places each reader finds his own by its name.
-            String[] named = readers.size() > 1 ? new String[] {name.apply(reader.name())} : new String[0];
-            reader.at().value().ifPresent(at -> picture.symbol(Drawn.READER, at, named));
-        }
     }
 
     private void zones(BiPredicate<String, Shape> named) {

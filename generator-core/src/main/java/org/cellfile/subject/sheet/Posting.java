@@ -21,8 +21,8 @@ final class Posting {
     /** A copy hangs in languages in which its sheet is not printed. */
     static final FindingId NOT_PRINTED = new FindingId("sheet.copy-not-printed");
 
-    /** A copy names no place on the plan, and another of the same sheet does. */
-    static final FindingId WITHOUT_PLACE = new FindingId("sheet.without-place");
+    /** A copy names no place on the plan, or another one than a copy of the same sheet. */
+    static final FindingId ANOTHER_PLACE = new FindingId("sheet.another-place");
 
     /** A printed sheet hangs nowhere. */
     static final FindingId NOWHERE = new FindingId("sheet.posted-nowhere");
@@ -69,11 +69,12 @@ final class Posting {
         strays.forEach(copy -> findings.add(notPrinted(copy, languages(copy, cell), printed)));
         cell.sheets().copies().stream()
                 .filter(copy -> copy.sheet().value().isPresent())
-                .filter(copy -> copy.place().value().isEmpty())
                 .forEach(copy -> copies(copy.sheet().characters(), languages(copy, cell), cell)
                         .filter(other -> other.place().value().isPresent())
                         .findFirst()
-                        .ifPresent(other -> findings.add(withoutPlace(copy, other))));
+                        .filter(other ->
+                                !other.place().value().equals(copy.place().value()))
+                        .ifPresent(other -> findings.add(anotherPlace(copy, other))));
         List<String> nowhere = sheets.stream()
                 .filter(sheet -> sheet.places().isEmpty())
                 .filter(sheet -> strays.stream()
@@ -96,17 +97,19 @@ final class Posting {
         }
     }
 
-    private static Finding withoutPlace(PostedCopy copy, PostedCopy other) {
+    private static Finding anotherPlace(PostedCopy copy, PostedCopy other) {
         return Finding.refuses(
-                WITHOUT_PLACE,
+                ANOTHER_PLACE,
                 copy.sheet().characters(),
                 copy.at().where(),
                 "the copy of `" + copy.sheet().characters() + "` at `"
                         + copy.at().characters()
-                        + "` names no place on the plan, and the copy at `"
+                        + "` names "
+                        + copy.place().value().map(place -> "`" + place + "`").orElse("no place")
+                        + " on the plan, and the copy at `"
                         + other.at().characters() + "` names `" + other.place().characters()
                         + "`: whoever reads this copy would take that place for his own",
-                "state `place` at every copy of a sheet, or at none; a place that is not on the plan yet is drawn under its `places`");
+                "leave `place` out where copies of one sheet hang at several places: all of them show the same small plan");
     }
 
     /**

@@ -38,6 +38,8 @@ public record SheetSet(
         List<WordingReview> reviews,
         List<Finding> findings) {
 
+    private static final String OUT_OF_DATE = "every-sheet.out-of-date";
+
     private static final String NOT_REVIEWED = "every-sheet.not-reviewed";
 
     private static final String FRAME = "frame.";
@@ -143,7 +145,7 @@ public record SheetSet(
                                 .map(wording -> wording.text(copy.at()))
                                 .toList())
                         .toList(),
-                marks(wordings, known),
+                marks(wordings, known, validUntil.filter(day -> ranOut(day, cell))),
                 Stream.concat(
                                 IntStream.range(0, told.get(0).size())
                                         .mapToObj(part -> panel(told.stream()
@@ -192,17 +194,28 @@ public record SheetSet(
     }
 
     /** A reader is told whose language nobody of it has looked at. */
-    private static List<List<String>> marks(List<Wording> wordings, Languages known) {
+    /** True when the sheet was valid for the last time before the day that the cell speaks of. */
+    private static boolean ranOut(LocalDate validUntil, PostedCell cell) {
+        return cell.identity()
+                .facts()
+                .asOf()
+                .value()
+                .filter(validUntil::isBefore)
+                .isPresent();
+    }
+
+    private static List<List<String>> marks(List<Wording> wordings, Languages known, Optional<LocalDate> ranOut) {
+        List<List<String>> marks = new ArrayList<>();
+        ranOut.ifPresent(day -> marks.add(each(wordings, wording -> wording.shared(OUT_OF_DATE, wording.date(day)))));
         String names = wordings.stream()
                 .map(Wording::language)
                 .filter(language -> !known.reviewed(language))
                 .map(Language::name)
                 .collect(Collectors.joining(", "));
-        return names.isEmpty()
-                ? List.of()
-                : List.of(wordings.stream()
-                        .map(wording -> wording.shared(NOT_REVIEWED, names))
-                        .toList());
+        if (!names.isEmpty()) {
+            marks.add(each(wordings, wording -> wording.shared(NOT_REVIEWED, names)));
+        }
+        return List.copyOf(marks);
     }
 
     /** What stands around the text, each in every language. */

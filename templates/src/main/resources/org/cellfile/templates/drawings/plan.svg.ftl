@@ -53,7 +53,7 @@
 <#macro square x y half fill="#fff" width=0.9><rect x="${e.n(x - half)}" y="${e.n(y - half)}" width="${2 * half}" height="${2 * half}" fill="${fill}" stroke="#000" stroke-width="${width}"/></#macro>
 
 <#-- A symbol within 13 units. -->
-<#macro symbol kind x y>
+<#macro symbol kind x y turn=0>
   <#switch kind>
     <#case "robot"><@disc x=x y=y r=5.5 fill="#fff" width=1.2/><@e.line x1=x - 5.5 y1=y x2=x + 5.5 y2=y width=0.9/><@e.line x1=x y1=y - 5.5 x2=x y2=y + 5.5 width=0.9/><#break>
     <#case "controller"><@square x=x y=y half=5/><@e.line x1=x - 5 y1=y + 5 x2=x + 5 y2=y - 5 width=0.9/><#break>
@@ -65,7 +65,7 @@
     <#case "emergency-stop-idle"><@square x=x y=y half=6/><@disc x=x y=y r=4.4 fill="#fff"/><@e.line x1=x - 6 y1=y + 6 x2=x + 6 y2=y - 6 width=1.2/><#break>
     <#case "place"><path d="M${e.n(x - 6)} ${e.n(y + 5.5)} C${e.n(x - 6)} ${e.n(y - 1)} ${e.n(x + 6)} ${e.n(y - 1)} ${e.n(x + 6)} ${e.n(y + 5.5)} Z" fill="#fff" stroke="#000" stroke-width="0.9"/><@disc x=x y=y - 2.6 r=3 fill="#fff" width=0.9/><#break>
     <#case "reader"><path d="M${e.n(x)} ${e.n(y + 6.5)} L${e.n(x - 5)} ${e.n(y - 1.5)} A5.2 5.2 0 1 1 ${e.n(x + 5)} ${e.n(y - 1.5)} Z" fill="#000"/><circle cx="${e.n(x)}" cy="${e.n(y - 2.6)}" r="1.9" fill="#fff"/><#break>
-    <#case "way-out"><rect x="${e.n(x - 6.5)}" y="${e.n(y - 5)}" width="13" height="10" fill="#00713c" stroke="#000" stroke-width="0.6"/><path d="M${e.n(x - 4.6)} ${e.n(y - 1)} L${e.n(x + 0.6)} ${e.n(y - 1)} L${e.n(x + 0.6)} ${e.n(y - 3.4)} L${e.n(x + 4.8)} ${e.n(y)} L${e.n(x + 0.6)} ${e.n(y + 3.4)} L${e.n(x + 0.6)} ${e.n(y + 1)} L${e.n(x - 4.6)} ${e.n(y + 1)} Z" fill="#fff"/><#break>
+    <#case "way-out"><rect x="${e.n(x - 6.5)}" y="${e.n(y - 5)}" width="13" height="10" fill="#00713c" stroke="#000" stroke-width="0.6"/><g<#if turn != 0> transform="rotate(${turn} ${e.n(x)} ${e.n(y)})"</#if>><path d="M${e.n(x - 4.6)} ${e.n(y - 1)} L${e.n(x + 0.6)} ${e.n(y - 1)} L${e.n(x + 0.6)} ${e.n(y - 3.4)} L${e.n(x + 4.8)} ${e.n(y)} L${e.n(x + 0.6)} ${e.n(y + 3.4)} L${e.n(x + 0.6)} ${e.n(y + 1)} L${e.n(x - 4.6)} ${e.n(y + 1)} Z" fill="#fff"/></g><#break>
   </#switch>
 </#macro>
 
@@ -112,13 +112,13 @@
 <svg xmlns="http://www.w3.org/2000/svg" viewBox="0 0 ${e.n(data.width)} ${e.n(data.height)}" alt="${alternative}" style="width: ${e.n(across)}mm; height: ${e.n(data.height * across / data.width)}mm">
 </#if>
   <#list data.marks as each><@mark kind=each.kind d=each.path hatching=each.hatching/></#list>
-  <#-- the rim of a zone over what stands on its hatching -->
-  <#list data.marks?filter(one -> one.kind == "zone" && !one.hatching) as each><@path d=each.path width=1.4/></#list>
+  <#-- a zone once more over what stands in it, so that it shows as one -->
+  <#list data.marks?filter(one -> one.kind == "zone") as each><@mark kind=each.kind d=each.path hatching=each.hatching/></#list>
   <rect x="${e.n(data.left)}" y="${e.n(data.top)}" width="${e.n(data.right - data.left)}" height="${e.n(data.bottom - data.top)}" fill="none" stroke="#000" stroke-width="0.8"/>
   <#list data.distances as each><@distance of=each/></#list>
   <#list data.labels as label><#if label.leader??><@path d=label.leader width=0.5/></#if></#list>
   <#list data.symbols as each><#if each.leader??><@path d=each.leader width=0.5/></#if></#list>
-  <#list data.symbols as each><@symbol kind=each.kind x=each.x y=each.y/></#list>
+  <#list data.symbols as each><@symbol kind=each.kind x=each.x y=each.y turn=each.turn!0/></#list>
   <#list data.labels as label>
     <rect x="${e.n(label.left)}" y="${e.n(label.top)}" width="${e.n(label.wide)}" height="${e.n(label.high)}" fill="#fff"/>
     <#list label.lines as line>
