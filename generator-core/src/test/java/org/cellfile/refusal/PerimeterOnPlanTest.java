@@ -48,7 +48,8 @@ class PerimeterOnPlanTest {
     @Test
     void aFieldAllRoundCountsFromTheWholeOfItsEdge() throws IOException {
         fieldAsDrawn("circle: {at: [0, 0], radius: 5000 mm}");
-        assertThat(distance()).isEqualTo("2300 mm");
+        // Chords lie within the field and around the zone, and points are read to 0.1 mm.
+        assertThat(distance()).isEqualTo("2299 mm");
     }
 
     @Test

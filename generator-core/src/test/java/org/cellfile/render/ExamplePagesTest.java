@@ -41,7 +41,7 @@ class ExamplePagesTest {
 
         assertThat(text)
                 .contains(
-                        "8 Under other editions What other editions would ask", "ISO 13855:2024 beside ISO 13855:2010")
+                        "9 Under other editions What other editions would ask", "ISO 13855:2024 beside ISO 13855:2010")
                 .contains("mat-lift 1806 mm 1866 mm +60 mm 1837 mm -29 mm Does not hold")
                 .contains("two-hand-pusher 315 mm 615 mm +300 mm 638 mm 23 mm Still holds")
                 .contains("curtain-north 1238 mm at least 688 mm – 1257 mm – Cannot be said")

@@ -67,8 +67,7 @@ final class DrawnFaults {
         Footprint footprint = guarding.safeguard().device().footprint();
         for (DrawnSafeguard piece : layout.drawn(guarding.tag())) {
             piece.outline()
-                    .filter(outline -> footprint(outline) != footprint
-                            && !(footprint == Footprint.SPOT && outline instanceof Outline.Line))
+                    .filter(outline -> !fits(outline, footprint))
                     .ifPresent(outline -> faults.add(Finding.refuses(
                             Outline.FORM,
                             guarding.tag(),
@@ -77,6 +76,11 @@ final class DrawnFaults {
                                     + words(footprint) + " is what it is from above",
                             help(footprint))));
         }
+    }
+
+    /** True when a thing may be drawn so; what is not was told, and counts as not drawn. */
+    static boolean fits(Outline outline, Footprint footprint) {
+        return footprint(outline) == footprint || (footprint == Footprint.SPOT && outline instanceof Outline.Line);
     }
 
     private static Footprint footprint(Outline outline) {

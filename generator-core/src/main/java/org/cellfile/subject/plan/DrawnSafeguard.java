@@ -3,6 +3,7 @@ package org.cellfile.subject.plan;
 import java.util.Optional;
 import java.util.Set;
 import org.cellfile.claim.Recorded;
+import org.cellfile.finding.Finding;
 import org.cellfile.geometry.Point;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
@@ -47,6 +48,15 @@ public record DrawnSafeguard(
                     section.direction("sees"),
                     section.positive("range", Dimension.LENGTH));
             section.close();
+            scanner.sees()
+                    .value()
+                    .filter(Quantity::zero)
+                    .ifPresent(none -> section.report(Finding.refuses(
+                            Outline.OPEN,
+                            "",
+                            scanner.sees().where(),
+                            "the scanner sees through an angle of 0 °",
+                            "state as `sees` the angle of its view, as its instructions have it")));
             return scanner;
         }
     }

@@ -73,7 +73,7 @@ record FieldCoverage(String zone, List<Guarding> scanners, Derived distance, Sha
                 .areas()
                 .without(Shape.of(fields))
                 .areas()
-                .roomFor(Straight.NARROWEST);
+                .roomFor(layout.widestOpening().quantity().coherent());
         return new FieldCoverage(zone, scanners, distance, needed, open, hazard);
     }
 

@@ -176,6 +176,7 @@ public final class Layout {
     public Shape safeguard(String tag) {
         return Shape.of(drawn(tag).stream()
                 .flatMap(piece -> piece.outline().stream())
+                .filter(outline -> DrawnFaults.fits(outline, footprint(tag)))
                 .map(outline -> outline.shape(Arcs.WITHIN))
                 .toList());
     }
@@ -299,6 +300,14 @@ public final class Layout {
                 .findFirst();
     }
 
+    private Footprint footprint(String tag) {
+        return around.safeguards().stream()
+                .filter(guarding -> guarding.tag().equals(tag))
+                .map(guarding -> guarding.safeguard().device().footprint())
+                .findFirst()
+                .orElse(Footprint.LINE);
+    }
+
     /** True when every structure and every safeguard is drawn, so that what is open is open at the cell. What is not was told. */
     boolean drawnWhole() {
         return plan.structures().stream()
@@ -307,7 +316,11 @@ public final class Layout {
                         .map(guarding -> drawn(guarding.tag()))
                         .allMatch(pieces -> !pieces.isEmpty()
                                 && pieces.stream()
-                                        .allMatch(piece -> piece.outline().isPresent()));
+                                        .allMatch(piece -> piece.outline()
+                                                .filter(outline -> DrawnFaults.fits(
+                                                        outline,
+                                                        footprint(piece.of().characters())))
+                                                .isPresent()));
     }
 
     /** The pieces of a safeguard. */
@@ -370,6 +383,7 @@ public final class Layout {
         coverage.forEach(one -> one.finding(this).ifPresent(findings::add));
         swings.forEach(swing -> swing.finding(this).ifPresent(findings::add));
         findings.addAll(RobotSpace.of(this));
+        findings.addAll(StandingInside.of(this));
         return findings;
     }
 }

@@ -50,7 +50,7 @@ public record Plan(
     public static final FindingId TOO_MANY_POINTS = new FindingId("plan.too-many-points");
 
     /** No robot cell needs more to be drawn (common practice); a drawing program that exports every screw does. */
-    private static final int MOST_POINTS = 10_000;
+    private static final int MOST_POINTS = 4_000;
 
     /** The cell has no plan. */
     public static final FindingId MISSING = new FindingId("plan.missing");

@@ -32,7 +32,7 @@
 }>
 
 <#macro path d width dash="" fill="none" stroke="#000" cap="butt">
-<path d="${d}" fill="${fill}" fill-rule="evenodd" stroke="${stroke}" stroke-width="${width}"<#if dash?has_content> stroke-dasharray="${dash}"</#if><#if cap != "butt"> stroke-linecap="${cap}"</#if>/>
+<path d="${d}" fill="${fill}" stroke="${stroke}" stroke-width="${width}"<#if dash?has_content> stroke-dasharray="${dash}"</#if><#if cap != "butt"> stroke-linecap="${cap}"</#if>/>
 </#macro>
 
 <#macro mark kind d hatching=false>
