@@ -60,7 +60,7 @@ final class Scene {
     /**
      * What somebody has to know who stands at the cell and looks for a way.
      *
-     * @param readers where the sheet hangs on which it is drawn
+     * @param reader where the sheet hangs on which it is drawn
      * @param name of a way out
      */
     void drawSmall(OperatorPlace reader, Function<Stated<String>, String> name) {
