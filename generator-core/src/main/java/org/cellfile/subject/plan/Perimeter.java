@@ -294,10 +294,6 @@ public final class Perimeter implements Recomputed {
                 .map(Floor.Place::floor)
                 .toList();
         Shape outside = Shape.of(outer).grown(DRAWN_ALONG);
-        // A person does not get into a corner beside a slit, but nothing of the edge there is out of his reach.
-        Shape reached = widest.value()
-                .map(limit -> outside.grown(limit.coherent().divide(BigDecimal.valueOf(2))))
-                .orElse(outside);
         List<Floor.Place> inner =
                 places.stream().filter(place -> !isOuter(place, others)).toList();
         Shape along = Shape.of(others.stream()
@@ -309,7 +305,7 @@ public final class Perimeter implements Recomputed {
                 .filter(stretch -> stretch.meets(outside))
                 // A corner that nobody fits into belongs to the floor at either side of it.
                 .map(stretch ->
-                        inner.stream().noneMatch(place -> place.touches(stretch)) ? stretch : stretch.common(reached))
+                        inner.stream().noneMatch(place -> place.touches(stretch)) ? stretch : stretch.common(outside))
                 .toList());
     }
 

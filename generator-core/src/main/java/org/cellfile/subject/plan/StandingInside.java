@@ -31,6 +31,10 @@ final class StandingInside {
             if (!hazard.empty()) {
                 layout.plan().structures().stream()
                         .filter(structure -> structure.bars() && covers(structure, hazard))
+                        // A bench may lie below the whole zone, but what guards the zone does not stand in the bench.
+                        .filter(structure -> layout.guarding(zone.of().characters()).stream()
+                                .map(guarding -> layout.safeguard(guarding.tag()))
+                                .anyMatch(safeguard -> !safeguard.empty() && covers(structure, safeguard)))
                         .forEach(structure -> findings.add(covered(structure, zone)));
             }
         }
@@ -60,7 +64,7 @@ final class StandingInside {
                 structure.tag().where(),
                 "the structure `" + structure.tag().characters()
                         + "`, which nobody gets across, is drawn over the whole hazard zone `"
-                        + zone.of().characters() + "`",
+                        + zone.of().characters() + "` and a safeguard of it",
                 "draw only the floor that it takes up; a wall, or a hall around the cell, is a `line`");
     }
 
