@@ -108,7 +108,8 @@ class BriefingTest {
     void the_shift_signs_it_in_its_language() throws IOException {
         BaseCell.copyTo(folder);
         Files.writeString(
-                folder.resolve("sheets.yaml"), "cellfile: 1\n\nsheets:\n  responsible: ilse\n  language: de\n");
+                folder.resolve("sheets.yaml"),
+                "cellfile: 1\n\nsheets:\n  responsible: ilse\n  language: de\n  printed: [{languages: [de], paper: A3}]\n");
         SortedMap<String, byte[]> files =
                 new Generator().generate(new FolderWorld(folder, DAY)).files().orElseThrow();
 

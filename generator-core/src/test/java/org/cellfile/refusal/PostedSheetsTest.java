@@ -388,7 +388,7 @@ class PostedSheetsTest {
                 .flatMap(panel -> panel.lines().stream())
                 .map(line -> line.get(0))
                 .toList();
-        assertThat(lines).containsSequence("Look at the gauge.", "See that every door is closed: door.");
+        assertThat(lines).containsSequence("Look at the gauge.", "See that every door is closed: door (west side).");
     }
 
     @Test
