@@ -6,6 +6,8 @@ import java.math.RoundingMode;
 import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.cellfile.FolderWorld;
 import org.cellfile.cell.Cell;
@@ -162,7 +164,14 @@ class DemonstratedFunctionsTest {
 
     /** A cell and the three tables of it. */
     record Demonstrated(String example, String parts, String subsystems, String functions) {
+        /** Each read once: nothing changes a cell. */
+        private static final Map<String, Cell> CELLS = new ConcurrentHashMap<>();
+
         Cell cell() {
+            return CELLS.computeIfAbsent(example, Demonstrated::read);
+        }
+
+        private static Cell read(String example) {
             return Cell.read(FolderWorld.of(Path.of("..", "examples", example, "src", "main", "cell")), new Findings())
                     .orElseThrow();
         }

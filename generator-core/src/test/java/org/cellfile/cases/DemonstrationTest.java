@@ -11,6 +11,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import org.cellfile.FolderWorld;
 import org.cellfile.cell.Cell;
@@ -206,7 +207,14 @@ class DemonstrationTest {
         return lines(SAFEGUARDS);
     }
 
+    /** Each read once: nothing changes a cell. */
+    private static final Map<String, Cell> CELLS = new ConcurrentHashMap<>();
+
     private static Cell cell(String name) {
+        return CELLS.computeIfAbsent(name, DemonstrationTest::read);
+    }
+
+    private static Cell read(String name) {
         Findings findings = new Findings();
         Cell cell = Cell.read(
                         new FolderWorld(
