@@ -381,6 +381,8 @@ public final class Layout {
         findings.addAll(ScannerFaults.of(this));
         fields().forEach(field -> findings.addAll(field.findings()));
         coverage.forEach(one -> one.finding(this).ifPresent(findings::add));
+        findings.addAll(MatForm.of(this));
+        perimeters.forEach(perimeter -> findings.addAll(perimeter.open()));
         swings.forEach(swing -> swing.finding(this).ifPresent(findings::add));
         findings.addAll(RobotSpace.of(this));
         findings.addAll(StandingInside.of(this));
