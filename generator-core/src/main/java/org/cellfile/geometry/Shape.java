@@ -101,9 +101,26 @@ public final class Shape {
 
     /** What a straight line from a centre sweeps when it turns from one point to another, the shorter way round. */
     public static Shape swept(Point centre, Point from, Point to, Arcs arcs) {
+        return swept(centre, from, turn(centre, from, to), arcs);
+    }
+
+    /** The same when it turns that way, be it the longer one. */
+    public static Shape swept(Point centre, Point from, Point to, boolean clockwise, Arcs arcs) {
+        double turn = turn(centre, from, to);
+        double whole = clockwise ? -2 * Math.PI : 2 * Math.PI;
+        return swept(centre, from, turn != 0 && turn < 0 != clockwise ? turn + whole : turn, arcs);
+    }
+
+    private static double turn(Point centre, Point from, Point to) {
+        Coordinate middle = centre.coordinate();
+        return StrictMath.IEEEremainder(
+                new LineSegment(middle, to.coordinate()).angle() - new LineSegment(middle, from.coordinate()).angle(),
+                2 * Math.PI);
+    }
+
+    private static Shape swept(Point centre, Point from, double turn, Arcs arcs) {
         Coordinate middle = centre.coordinate();
         double first = new LineSegment(middle, from.coordinate()).angle();
-        double turn = StrictMath.IEEEremainder(new LineSegment(middle, to.coordinate()).angle() - first, 2 * Math.PI);
         BigDecimal radius = BigDecimal.valueOf(middle.distance(from.coordinate()));
         return turn == 0
                 ? nothing()
