@@ -39,7 +39,7 @@ final class PerimeterTables {
                                 + " of such things round a zone, the one with the narrowest openings is named here. Heights were not"
                                 + " examined: that nobody gets over or under is held in the chapter of the safeguards."),
                 rings(layout)));
-        depth(layout).ifPresent(blocks::add);
+        depth(layout, workings).ifPresent(blocks::add);
         openings(layout, workings, blocks);
         steps(layout, workings, blocks);
         return blocks;
@@ -68,10 +68,10 @@ final class PerimeterTables {
                                 : "; no safeguard among them: whether somebody reaches over what stands there was not examined");
     }
 
-    private static Optional<Paragraph> depth(Layout layout) {
+    private static Optional<Paragraph> depth(Layout layout, Workings workings) {
         Set<String> depths = layout.perimeters().stream()
                 .flatMap(perimeter -> perimeter.leastDepthToStepOver().stream())
-                .map(least -> Workings.shown(least) + " (" + least.clause() + ")")
+                .map(least -> workings.inUnits(least) + " (" + least.clause() + ")")
                 .collect(Collectors.toCollection(LinkedHashSet::new));
         return depths.isEmpty()
                 ? Optional.empty()
