@@ -8,7 +8,7 @@ import org.cellfile.source.Span;
  * covers arithmetic or reading.
  *
  * @param finding id of the finding
- * @param of tag of the thing that falls short
+ * @param of tag of the thing that falls short; of a way in that is open, the zone and the things between which it opens
  * @param responsible name of the person who answers for it
  * @param until the last day on which it holds
  */

@@ -3,6 +3,8 @@ package org.cellfile.geometry;
 import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
@@ -50,6 +52,13 @@ public final class Floor {
         /** True when somebody in the place can touch a shape, be it over nothing but its end. */
         public boolean touches(Shape shape) {
             return isWithin(half + ALONGSIDE, shape);
+        }
+
+        /** Where somebody touches things who stands in the place as near to a shape as he can; empty when he touches none. */
+        public Optional<Point> heldBy(Shape things, Shape near) {
+            Coordinate middle = IndexedFacetDistance.nearestPoints(middles, near.geometry())[0];
+            Coordinate[] way = IndexedFacetDistance.nearestPoints(things.geometry(), Shape.FACTORY.createPoint(middle));
+            return way[0].distance(middle) <= half + ALONGSIDE ? Optional.of(Point.read(way[0])) : Optional.empty();
         }
 
         private boolean isWithin(double distance, Shape shape) {

@@ -8,6 +8,8 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.MinimumAreaRectangle;
+import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -16,6 +18,7 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
+import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.buffer.BufferOp;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.DistanceOp;
@@ -37,6 +40,12 @@ public final class Shape {
 
     /** Of a quarter of a circle where a shape grows. */
     private static final int CHORDS = 64;
+
+    /** Half the width of the cut that a line makes, in mm. */
+    private static final double CUT = 0.1;
+
+    /** How near the largest circle that fits is found, in mm. */
+    private static final double FITTING = 0.05;
 
     private final Geometry geometry;
 
@@ -92,9 +101,26 @@ public final class Shape {
 
     /** What a straight line from a centre sweeps when it turns from one point to another, the shorter way round. */
     public static Shape swept(Point centre, Point from, Point to, Arcs arcs) {
+        return swept(centre, from, turn(centre, from, to), arcs);
+    }
+
+    /** The same when it turns that way, be it the longer one. */
+    public static Shape swept(Point centre, Point from, Point to, boolean clockwise, Arcs arcs) {
+        double turn = turn(centre, from, to);
+        double whole = clockwise ? -2 * Math.PI : 2 * Math.PI;
+        return swept(centre, from, turn != 0 && turn < 0 != clockwise ? turn + whole : turn, arcs);
+    }
+
+    private static double turn(Point centre, Point from, Point to) {
+        Coordinate middle = centre.coordinate();
+        return StrictMath.IEEEremainder(
+                new LineSegment(middle, to.coordinate()).angle() - new LineSegment(middle, from.coordinate()).angle(),
+                2 * Math.PI);
+    }
+
+    private static Shape swept(Point centre, Point from, double turn, Arcs arcs) {
         Coordinate middle = centre.coordinate();
         double first = new LineSegment(middle, from.coordinate()).angle();
-        double turn = StrictMath.IEEEremainder(new LineSegment(middle, to.coordinate()).angle() - first, 2 * Math.PI);
         BigDecimal radius = BigDecimal.valueOf(middle.distance(from.coordinate()));
         return turn == 0
                 ? nothing()
@@ -204,6 +230,36 @@ public final class Shape {
         return new Shape(of(outside).geometry.buffer(half, ROUND_ENOUGH)).areas();
     }
 
+    /** What lies no further from it than that and is not cut off from it by another shape; past an end of that shape it reaches. */
+    public Shape reaching(BigDecimal by, Shape past) {
+        Shape cut = new Shape(past.geometry.buffer(CUT, ROUND_ENOUGH));
+        return of(grown(by).without(cut).areas().parts().stream()
+                .filter(this::meets)
+                .toList());
+    }
+
+    /** Diameter of the largest circle that fits into an area, in mm; 0 for what is none. */
+    public BigDecimal widestCircle() {
+        return areas().parts().stream()
+                .filter(part -> !part.empty())
+                .map(part -> MaximumInscribedCircle.getRadiusLine(part.geometry, FITTING)
+                        .getLength())
+                .map(radius -> BigDecimal.valueOf(2 * radius))
+                .max(BigDecimal::compareTo)
+                .orElse(BigDecimal.ZERO);
+    }
+
+    /** The two sides of the smallest rectangle around it, in mm; none for what has no area. */
+    public List<BigDecimal> sides() {
+        return MinimumAreaRectangle.getMinimumRectangle(geometry) instanceof Polygon rectangle
+                ? Stream.of(1, 2)
+                        .map(corner -> rectangle.getCoordinates()[corner].distance(
+                                rectangle.getCoordinates()[corner - 1]))
+                        .map(BigDecimal::valueOf)
+                        .toList()
+                : List.of();
+    }
+
     /** True when they have a point in common. */
     public boolean meets(Shape other) {
         return geometry.intersects(other.geometry);
@@ -233,6 +289,13 @@ public final class Shape {
             stretches.add(new Shape((Geometry) line));
         }
         return stretches;
+    }
+
+    /** Of a line the part from one of its ends to the point of it that is nearest to a spot. */
+    public Shape upTo(Shape end, Shape spot) {
+        LengthIndexedLine line = new LengthIndexedLine(geometry);
+        return new Shape(line.extractLine(
+                line.project(end.geometry.getCoordinate()), line.project(spot.geometry.getCoordinate())));
     }
 
     /** What lies no further from a line than that, on both of its sides, but not beyond its ends. */

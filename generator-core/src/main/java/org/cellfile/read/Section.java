@@ -470,6 +470,22 @@ public final class Section {
         return refer(text(key), sorts);
     }
 
+    /**
+     * Tags of things described elsewhere that are meant together, joined by full stops as in {@code zone.fence.door}; a number at the end
+     * tells apart what lies between the same things.
+     */
+    public Stated<String> referenceTogether(String key, List<String> sorts) {
+        Stated<String> together = text(key);
+        if (reading.isCopy() && together.characters().equals(Redaction.MARK)) {
+            return together;
+        }
+        together.value()
+                .map(text -> text.replaceFirst("\\.[0-9]+$", "").split("\\.", -1))
+                .ifPresent(tags ->
+                        Stream.of(tags).forEach(tag -> refer(new Stated.Written<>(tag, together.where(), tag), sorts)));
+        return together;
+    }
+
     /** The tag of a thing described elsewhere, or nothing. */
     public Stated<String> referenceIfStated(String key, String sort) {
         return refer(textIfStated(key), List.of(sort));

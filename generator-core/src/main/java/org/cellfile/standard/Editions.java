@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.ServiceLoader;
 import java.util.stream.Stream;
 import org.cellfile.trace.Clause;
+import org.cellfile.trace.Fixed;
 
 /** Every edition this program knows, sorted by id. */
 public final class Editions {
@@ -46,6 +47,18 @@ public final class Editions {
 
     private static Stream<Asked> asked() {
         return Stream.concat(KNOWN.stream().flatMap(edition -> edition.asked().stream()), En574.asked().stream());
+    }
+
+    /**
+     * The least depth over which nobody steps as the first edition about positions has it that knows one, which is published: for what
+     * no edition in force has a value for, by analogy.
+     */
+    public static Fixed depthToStepOver() {
+        return KNOWN.stream()
+                .filter(PositioningStandard.class::isInstance)
+                .flatMap(edition -> ((PositioningStandard) edition).leastDepthToStepOver().stream())
+                .findFirst()
+                .orElseThrow();
     }
 
     /** Those of one subject. */

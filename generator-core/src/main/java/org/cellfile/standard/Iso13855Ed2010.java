@@ -235,6 +235,11 @@ public final class Iso13855Ed2010 implements PositioningStandard {
         return Optional.of(values.gapBehind);
     }
 
+    @Override
+    public Optional<Fixed> leastDepthToStepOver() {
+        return Optional.of(values.matWidth);
+    }
+
     private Derived gapBehind(Approach at) {
         return limit(at, "greatest-gap-behind", values.gapBehind, Rounding.Side.DOWN);
     }

@@ -76,6 +76,11 @@ public final class Iso13855Ed2024 implements PositioningStandard {
     }
 
     @Override
+    public Optional<Fixed> leastDepthToStepOver() {
+        return Optional.of(values.matWidth);
+    }
+
+    @Override
     public Optional<Position> perpendicular(PerpendicularField field) {
         return Optional.of(rightAngle.field(field));
     }

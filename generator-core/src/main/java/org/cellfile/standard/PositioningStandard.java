@@ -51,6 +51,11 @@ public interface PositioningStandard extends Edition {
         return Optional.empty();
     }
 
+    /** The least depth of a mat that nobody steps over, in mm. */
+    default Optional<Fixed> leastDepthToStepOver() {
+        return Optional.empty();
+    }
+
     /** How a stop is measured and evaluated, where the edition tells. */
     default Optional<StopMeasurement> stopMeasurement() {
         return Optional.empty();

@@ -188,6 +188,22 @@ class SightTest {
         assertThat(swept.geometry().intersects(at(500, 300))).isFalse();
     }
 
+    /** A quarter the shorter way round, three quarters the other way, and half a circle on the side that is meant. */
+    @Test
+    void aLeafSweepsTheWayThatIsStated() {
+        Shape quarter = Shape.swept(point(0, 0), point(1000, 0), point(0, -1000), true, Arcs.AROUND);
+        Shape rest = Shape.swept(point(0, 0), point(1000, 0), point(0, -1000), false, Arcs.AROUND);
+        Shape left = Shape.swept(point(0, 0), point(0, -1000), point(0, 1000), true, Arcs.AROUND);
+        Shape right = Shape.swept(point(0, 0), point(0, -1000), point(0, 1000), false, Arcs.AROUND);
+
+        assertThat(quarter.area().doubleValue()).isCloseTo(Math.PI / 4 * 1000 * 1000, within(100.0));
+        assertThat(rest.area().doubleValue()).isCloseTo(Math.PI * 3 / 4 * 1000 * 1000, within(200.0));
+        assertThat(left.geometry().contains(at(-500, 0))).isTrue();
+        assertThat(left.geometry().intersects(at(500, 0))).isFalse();
+        assertThat(right.geometry().contains(at(500, 0))).isTrue();
+        assertThat(right.geometry().intersects(at(-500, 0))).isFalse();
+    }
+
     @ParameterizedTest
     @ValueSource(ints = {170, 179, 181, 400})
     void aCircleGetsThroughAnOpeningThatIsWider(int opening) {

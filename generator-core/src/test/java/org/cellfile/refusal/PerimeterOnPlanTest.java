@@ -155,9 +155,11 @@ class PerimeterOnPlanTest {
                 "position: pallet exit\n    protects: [press]");
 
         List<Finding> open = findings("installed.perimeter-open");
-        assertThat(open).extracting(Finding::about).containsOnly("press", "zone");
         assertThat(open)
-                .filteredOn(finding -> finding.about().equals("zone"))
+                .extracting(Finding::about)
+                .containsOnly("press.fence.fence", "press.fence.fence.2", "zone.fence.fence");
+        assertThat(open)
+                .filteredOn(finding -> finding.about().equals("zone.fence.fence"))
                 .extracting(Finding::sentence)
                 .singleElement()
                 .asString()
@@ -191,13 +193,117 @@ class PerimeterOnPlanTest {
                 folder,
                 "zones.yaml",
                 "zones:\n",
-                "deviations:\n  - {tag: gap, finding: installed.perimeter-open, of: zone, reason: post ordered, interim-measure: chain and"
+                "deviations:\n  - {tag: gap, finding: installed.perimeter-open, of: zone.curtain.fence, reason: post ordered, interim-measure: chain and"
                         + " guard, responsible: ilse, until: 2026-12-18}\nzones:\n");
 
         assertThat(findings("installed.perimeter-open"))
                 .singleElement()
                 .extracting(finding -> finding.severity().toString())
                 .isEqualTo("BARS_RELEASE");
+    }
+
+    /** 750 mm: least width of a mat that nobody steps over, ISO 13855:2010 (GT Engineering, positioning of pressure-sensitive mats). */
+    @Test
+    void aFieldCountsFromTheDepthThatNobodyStepsOver() throws IOException {
+        field("outline: [[3650, -1000], [4400, -1000], [4400, 1000], [3650, 1000]]");
+        assertThat(ids()).isEmpty();
+
+        BaseCell.change(folder, "plan.yaml", "[[3650, -1000]", "[[3651, -1000]");
+        BaseCell.change(folder, "plan.yaml", "[3650, 1000]]", "[3651, 1000]]");
+        assertThat(ids()).containsExactly("installed.perimeter-open");
+        assertThat(steppedAcross()).containsExactly("749 mm");
+    }
+
+    @Test
+    void whatIsLaidWithoutAGapDetectsTogether() throws IOException {
+        field("outline: [[3900, -1000], [4400, -1000], [4400, 1000], [3900, 1000]]");
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "    - {of: door",
+                "    - {of: scanner, outline: [[3600, -1000], [3900, -1000], [3900, 1000], [3600, 1000]]}\n    - {of: door");
+        assertThat(steppedAcross()).isEmpty();
+
+        BaseCell.change(folder, "plan.yaml", "[3600, -1000], [3900, -1000]", "[3700, -1000], [3900, -1000]");
+        BaseCell.change(folder, "plan.yaml", "[3900, 1000], [3600, 1000]", "[3900, 1000], [3700, 1000]");
+        assertThat(steppedAcross()).containsExactly("700 mm");
+    }
+
+    /** The lane between the fences is 400 mm wide and the field lies in it over 1000 mm: nobody steps that far, be the lane narrow. */
+    @Test
+    void howWideAFieldIsAcrossTheWayDoesNotMatter() throws IOException {
+        fieldAsDrawn("outline: [[3400, -200], [4400, -200], [4400, 200], [3400, 200]]");
+        BaseCell.change(folder, "plan.yaml", "[3450, -1000], [4400, -1000]]", "[3450, -240], [4400, -240]]");
+        BaseCell.change(folder, "plan.yaml", "[3450, 1000], [4400, 1000]]", "[3450, 240], [4400, 240]]");
+
+        assertThat(findings("installed.perimeter-open")).isEmpty();
+        assertThat(steppedAcross()).isEmpty();
+    }
+
+    @Test
+    void overTheCornerOfAFieldIsShorterThanStraightOverIt() throws IOException {
+        field("outline: [[2600, -1000], [4400, -1000], [4400, 1300], [2600, 1300]]");
+        BaseCell.change(
+                folder, "plan.yaml", "[3450, 4000], [3450, 1000], [4400, 1000]]", "[3900, 4000], [3900, 1310]]");
+
+        // From beside the fence, which ends 10 mm before the field, to the front: nobody sees that as a way in but who
+        // looks for it.
+        assertThat(steppedAcross()).hasSize(1);
+    }
+
+    @Test
+    void aDeviationForAStepNamesTheZoneAndTheField() throws IOException {
+        field("outline: [[4000, -1000], [4400, -1000], [4400, 1000], [4000, 1000]]");
+        assertThat(findings("installed.perimeter-open"))
+                .extracting(Finding::about)
+                .containsExactly("zone.scanner");
+    }
+
+    /**
+     * The fence ends 20 mm before the front of the field, which goes on behind it. Somebody of 180 mm gets no nearer to the mouth of
+     * that slit than 90 mm, yet his edge ends at the mouth: 1700 mm below the zone, 2700 - 1000.
+     */
+    @Test
+    void theOuterEdgeEndsAtTheMouthOfASlit() throws IOException {
+        fieldAsDrawn("outline: [[2600, -1000], [4400, -1000], [4400, 1600], [2600, 1600]]");
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "[3450, 4000], [3450, 1000], [4400, 1000]]}",
+                "[3450, 4000], [6000, 4000], [6000, 1000], [4420, 1000]]}");
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "circle: {at: [0, 0], radius: 2700 mm}",
+                "outline: [[4000, 2700], [4800, 2700], [4800, 3500], [4000, 3500]]");
+
+        assertThat(distance()).isEqualTo("1700 mm");
+        assertThat(ofTheScanner(layout()).between().from().toString()).isEqualTo("(4400, 1000)");
+    }
+
+    /** A fence 100 mm before the front covers it from its end on: the edge of people ends straight before that end, at 2700 - 500. */
+    @Test
+    void theOuterEdgeEndsStraightBeforeTheEndOfWhatStandsInFrontOfIt() throws IOException {
+        fieldAsDrawn("outline: [[2600, -1000], [4400, -1000], [4400, 1600], [2600, 1600]]");
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "[3450, 4000], [3450, 1000], [4400, 1000]]}",
+                "[3450, 4000], [6000, 4000], [6000, 1700], [4500, 1700], [4500, 500]]}");
+        BaseCell.change(
+                folder,
+                "plan.yaml",
+                "circle: {at: [0, 0], radius: 2700 mm}",
+                "outline: [[4000, 2700], [4800, 2700], [4800, 3500], [4000, 3500]]");
+
+        assertThat(distance()).isEqualTo("2200 mm");
+    }
+
+    private List<String> steppedAcross() {
+        return layout().perimeters().get(0).derived().stream()
+                .filter(one -> one.name().startsWith("step-"))
+                .map(one -> one.rounded().map(Quantity::toString).orElse(""))
+                .toList();
     }
 
     @Test
@@ -229,6 +335,7 @@ class PerimeterOnPlanTest {
     }
 
     private void planned() throws IOException {
+
         BaseCell.planned(BaseCell.REFUSALS.resolve("base"), folder);
     }
 

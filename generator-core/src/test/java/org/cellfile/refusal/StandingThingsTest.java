@@ -107,6 +107,36 @@ class StandingThingsTest {
         assertThat(found()).isEmpty();
     }
 
+    /** 2020 mm of leaf against the fence at its side: outwards it turns freely, inwards through the zone. */
+    @ParameterizedTest
+    @CsvSource({"clockwise, ", "counter-clockwise, installed.door-into-space-on-plan"})
+    void aDoorThatFoldsBackTurnsTheWayThatIsStated(String turns, String id) throws IOException {
+        plan(
+                "[[-3300, -1010], [-3300, 1010]]}",
+                "[[-3300, -1010], [-3300, 1010]], swing: {hinge: [-3300, 1010], open: [-3300, 3030], turns: " + turns
+                        + "}}");
+
+        assertThat(found()).isEqualTo(id == null ? List.of() : List.of(id));
+    }
+
+    /** The far corner of the warning field is 2793 mm from the scanner: √(1950² + 2000²). */
+    @ParameterizedTest
+    @CsvSource({"'', false", "', warning-range: 2794 mm', false", "', warning-range: 2790 mm', true"})
+    void aWarningFieldIsHeldAgainstARangeOfItsOwn(String stated, boolean refused) throws IOException {
+        plan("range: 5500 mm}", "range: 2793.5 mm" + stated + "}");
+
+        assertThat(found()).isEqualTo(refused ? List.of("plan.field-not-seen") : List.of());
+    }
+
+    @ParameterizedTest
+    @CsvSource({"100 mm, 100 mm, false", "100.1 mm, 5 mm, true", "10 mm, 10.1 mm, true"})
+    void aPlanIsNoRougherThanItIsWorth(String tolerance, String uncertainty, boolean refused) throws IOException {
+        plan("tolerance: 10 mm", "tolerance: " + tolerance);
+        plan("uncertainty: 5 mm", "uncertainty: " + uncertainty);
+
+        assertThat(found().contains("plan.tolerance-too-wide")).isEqualTo(refused);
+    }
+
     @ParameterizedTest
     @CsvSource({"-4799.9, false", "-4800.1, true"})
     void anEmergencyStopIsWithinTheStatedDistance(String x, boolean refused) throws IOException {

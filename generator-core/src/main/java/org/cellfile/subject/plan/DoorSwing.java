@@ -18,8 +18,16 @@ import org.cellfile.subject.safeguard.Guarding;
  * The floor over which a leaf of a door turns.
  *
  * @param drawn as the door is drawn: closed, how it turns
+ * @param turns which way, seen from above; empty for the shorter one
  */
-record DoorSwing(Guarding guarding, DrawnSafeguard drawn, Outline.Line closed, Point hinge, Point open) {
+record DoorSwing(
+        Guarding guarding, DrawnSafeguard drawn, Outline.Line closed, Point hinge, Point open, Optional<String> turns) {
+
+    /**
+     * Square of the cosine of 170 degrees: who opens a leaf so far may have turned it either way, as a leaf that folds back is drawn to
+     * some degrees only. Constructed.
+     */
+    private static final BigDecimal FOLDED_BACK = new BigDecimal("0.97");
 
     /** What is stated of the swing of a door does not go together with the door. */
     static final FindingId UNLIKE = new FindingId("plan.swing-unlike-door");
@@ -48,7 +56,13 @@ record DoorSwing(Guarding guarding, DrawnSafeguard drawn, Outline.Line closed, P
                                 .flatMap(open -> piece.outline()
                                         .filter(Outline.Line.class::isInstance)
                                         .map(Outline.Line.class::cast)
-                                        .map(line -> new DoorSwing(guarding, piece, line, hinge, open)))));
+                                        .map(line -> new DoorSwing(
+                                                guarding,
+                                                piece,
+                                                line,
+                                                hinge,
+                                                open,
+                                                swing.turns().value())))));
     }
 
     private String tag() {
@@ -78,12 +92,35 @@ record DoorSwing(Guarding guarding, DrawnSafeguard drawn, Outline.Line closed, P
         }
         Between opened = new Between(hinge, open);
         Quantity apart = difference(leaf, opened);
-        return apart.coherent().compareTo(tolerance) <= 0
-                ? Optional.empty()
-                : Optional.of(unlike(
-                        "is " + Straight.length(leaf, Side.DOWN) + " long when it is closed and "
-                                + Straight.length(opened, Side.DOWN) + " when it stands open at " + open,
-                        "state as `open` where the free end of the leaf is when it stands open"));
+        if (apart.coherent().compareTo(tolerance) > 0) {
+            return Optional.of(unlike(
+                    "is " + Straight.length(leaf, Side.DOWN) + " long when it is closed and "
+                            + Straight.length(opened, Side.DOWN) + " when it stands open at " + open,
+                    "state as `open` where the free end of the leaf is when it stands open"));
+        }
+        if (new Between(leaf.to(), open).square().compareTo(tolerance.multiply(tolerance)) <= 0) {
+            return Optional.of(
+                    unlike(
+                            "is to stand open at " + open + ", where its free end is when it is closed: it never opens",
+                            "state as `open` where the free end of the leaf is when it stands open; leave `swing` out for a door that slides"));
+        }
+        return turns.isEmpty() && isFoldedBack(leaf)
+                ? Optional.of(
+                        unlike(
+                                "folds back by about 180 ° to " + open + ", and nothing tells over which side of it",
+                                "state as `turns` under `swing` which way it opens, seen from above: `clockwise` or `counter-clockwise`"))
+                : Optional.empty();
+    }
+
+    /** True when it opens so far that both ways round are about as short. */
+    private boolean isFoldedBack(Between leaf) {
+        BigDecimal along = leaf.to()
+                .x()
+                .subtract(hinge.x())
+                .multiply(open.x().subtract(hinge.x()))
+                .add(leaf.to().y().subtract(hinge.y()).multiply(open.y().subtract(hinge.y())));
+        BigDecimal lengths = new Between(hinge, leaf.to()).square().multiply(new Between(hinge, open).square());
+        return along.signum() < 0 && along.multiply(along).compareTo(FOLDED_BACK.multiply(lengths)) >= 0;
     }
 
     private static Quantity difference(Between one, Between other) {
@@ -96,9 +133,11 @@ record DoorSwing(Guarding guarding, DrawnSafeguard drawn, Outline.Line closed, P
         return Finding.refuses(UNLIKE, tag(), drawn.of().where(), "the door `" + tag() + "` " + what, help);
     }
 
-    /** The floor swept by the leaf, the shorter way round. */
+    /** The floor swept by the leaf, the shorter way round where no other is stated. */
     Shape swept() {
-        return Shape.swept(hinge, closedEnds().to(), open, Arcs.AROUND);
+        Point free = closedEnds().to();
+        return turns.map(way -> Shape.swept(hinge, free, open, way.equals(DrawnSafeguard.Swing.CLOCKWISE), Arcs.AROUND))
+                .orElseGet(() -> Shape.swept(hinge, free, open, Arcs.AROUND));
     }
 
     /** The closed leaf, from the end that is next to the hinge to the free one. */

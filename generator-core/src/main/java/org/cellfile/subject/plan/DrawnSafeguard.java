@@ -39,14 +39,21 @@ public record DrawnSafeguard(
      * @param facing direction of the middle of its view in degrees, counter-clockwise from the direction of x
      * @param sees angle of its view; scanners commonly see about 270 degrees (common practice)
      * @param range up to which a protective field may be set
+     * @param warningRange up to which a warning field may be set; missing where nobody looked it up
      */
-    public record Scanner(Stated<Point> at, Stated<Quantity> facing, Stated<Quantity> sees, Stated<Quantity> range) {
+    public record Scanner(
+            Stated<Point> at,
+            Stated<Quantity> facing,
+            Stated<Quantity> sees,
+            Stated<Quantity> range,
+            Stated<Quantity> warningRange) {
         static Scanner read(Section section, Unit unit) {
             Scanner scanner = new Scanner(
                     section.point("at", unit),
                     section.direction("facing"),
                     section.direction("sees"),
-                    section.positive("range", Dimension.LENGTH));
+                    section.positive("range", Dimension.LENGTH),
+                    section.positiveIfStated("warning-range", Dimension.LENGTH));
             section.close();
             scanner.sees()
                     .value()
@@ -66,10 +73,17 @@ public record DrawnSafeguard(
      *
      * @param hinge one end of the closed door
      * @param open where its other end is when it stands open
+     * @param turns which way it opens, seen from above; missing where it is the shorter way
      */
-    public record Swing(Stated<Point> hinge, Stated<Point> open) {
+    public record Swing(Stated<Point> hinge, Stated<Point> open, Stated<String> turns) {
+        /** As the hands of a clock turn, seen from above. */
+        static final String CLOCKWISE = "clockwise";
+
+        private static final Set<String> WAYS = Set.of(CLOCKWISE, "counter-clockwise");
+
         static Swing read(Section section, Unit unit) {
-            Swing swing = new Swing(section.point("hinge", unit), section.point("open", unit));
+            Swing swing = new Swing(
+                    section.point("hinge", unit), section.point("open", unit), section.wordIfStated("turns", WAYS));
             section.close();
             return swing;
         }

@@ -380,7 +380,10 @@ public final class Layout {
         List<Finding> findings = new ArrayList<>(DrawnFaults.of(this));
         findings.addAll(ScannerFaults.of(this));
         fields().forEach(field -> findings.addAll(field.findings()));
+        SeenField.warning(this).forEach(field -> findings.addAll(field.findings()));
         coverage.forEach(one -> one.finding(this).ifPresent(findings::add));
+        findings.addAll(MatForm.of(this));
+        perimeters.forEach(perimeter -> findings.addAll(perimeter.open()));
         swings.forEach(swing -> swing.finding(this).ifPresent(findings::add));
         findings.addAll(RobotSpace.of(this));
         findings.addAll(StandingInside.of(this));

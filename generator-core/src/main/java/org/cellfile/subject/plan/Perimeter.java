@@ -2,7 +2,9 @@ package org.cellfile.subject.plan;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -11,21 +13,25 @@ import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Recomputed;
 import org.cellfile.claim.Recorded;
+import org.cellfile.claim.Workings;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.geometry.Arcs;
 import org.cellfile.geometry.Bar;
 import org.cellfile.geometry.Enclosure;
 import org.cellfile.geometry.Floor;
+import org.cellfile.geometry.Point;
 import org.cellfile.geometry.Shape;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
+import org.cellfile.standard.Editions;
 import org.cellfile.standard.RobotCellStandard;
 import org.cellfile.subject.safeguard.Device.Footprint;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 import org.cellfile.trace.Fixed;
+import org.cellfile.trace.Greatest;
 import org.cellfile.trace.Least;
 import org.cellfile.trace.Term;
 
@@ -50,6 +56,8 @@ public final class Perimeter implements Recomputed {
     private final List<Opening> openings = new ArrayList<>();
     private final Shape taken;
     private final Map<BigDecimal, Floor> floors = new HashMap<>();
+    private final Optional<Derived> leastDepth;
+    private final List<Step> steps = new ArrayList<>();
 
     /**
      * One thing round it.
@@ -72,6 +80,14 @@ public final class Perimeter implements Recomputed {
     /** A way through the ring round the zone, with its width. */
     public record Opening(Enclosure.Opening drawn, Derived width) {}
 
+    /** A field or a mat, or several beside each other, that somebody steps across, with the depth there. */
+    record Step(StepAcross drawn, Derived depth) {
+        /** Tags of what is stepped across, for a sentence. */
+        String over() {
+            return drawn.over().stream().map(tag -> "`" + tag + "`").collect(Collectors.joining(" and "));
+        }
+    }
+
     /** @param drawn of the pieces in which the zone is drawn the first */
     Perimeter(Layout layout, DrawnZone drawn) {
         this.layout = layout;
@@ -90,13 +106,94 @@ public final class Perimeter implements Recomputed {
                 .flatMap(ring -> ring.openings().stream())
                 .distinct()
                 .forEach(opening -> openings.add(new Opening(opening, width(opening, openings.size() + 1))));
-        this.taken = Shape.of(Stream.concat(
-                        around.stream().map(Around::shape),
-                        openings.stream()
-                                .map(opening -> Shape.line(List.of(
-                                        opening.drawn().between().from(),
-                                        opening.drawn().between().to()))))
+        this.taken = Shape.of(Stream.concat(around.stream().map(Around::shape), acrossOpenings())
                 .toList());
+        this.leastDepth = leastDepth();
+        if (closed()) {
+            steps();
+        }
+    }
+
+    /**
+     * Of mats as the editions have it under which they are laid. That a field of a scanner is stepped over like a mat is a reading of
+     * this program: no edition states a depth for it, and what is published of mats is taken.
+     */
+    private Optional<Derived> leastDepth() {
+        List<Guarding> covering = around.stream()
+                .filter(Around::covers)
+                .flatMap(one -> one.guarding().stream())
+                .toList();
+        List<Fixed> limits = covering.stream()
+                .flatMap(guarding -> {
+                    List<Fixed> stated = statedOfMats(guarding);
+                    return stated.isEmpty() ? Stream.of(Editions.depthToStepOver()) : stated.stream();
+                })
+                .distinct()
+                .toList();
+        return covering.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Derived(
+                        about(tag()),
+                        "least-depth",
+                        "least depth of a field or mat that nobody steps over",
+                        limits.get(0).symbol(),
+                        limits.stream()
+                                .map(limit -> limit.reference().clause().toString())
+                                .collect(Collectors.joining("; ")),
+                        limits.size() == 1 ? limits.get(0) : new Greatest(List.copyOf(limits)),
+                        Rounding.up(Quantity.millimetres("1"))));
+    }
+
+    private static List<Fixed> statedOfMats(Guarding guarding) {
+        return guarding.editions().stream()
+                .filter(under ->
+                        !under.positioning().position().limit("least-width").isEmpty())
+                .flatMap(under -> under.edition().leastDepthToStepOver().stream())
+                .toList();
+    }
+
+    private void steps() {
+        Map<String, Shape> areas = around.stream()
+                .filter(Around::covers)
+                .collect(Collectors.toMap(Around::tag, Around::shape, (one, other) -> one, LinkedHashMap::new));
+        Shape lines = Shape.of(
+                Stream.concat(around.stream().filter(one -> !one.covers()).map(Around::shape), acrossOpenings())
+                        .toList());
+        leastDepth
+                .flatMap(Derived::value)
+                .ifPresent(least -> StepAcross.onTheWayTo(zone, areas, lines, places(), least.coherent())
+                        .forEach(step -> steps.add(new Step(step, depth(step, steps.size() + 1)))));
+        steps.removeIf(step -> !isSteppedAcross(step));
+    }
+
+    private Derived depth(StepAcross step, int number) {
+        return new Derived(
+                about(tag()),
+                "step-" + number,
+                "depth where somebody steps across",
+                "w_" + number,
+                "straight line from " + step.way().from() + " to " + step.way().to(),
+                Straight.length(
+                        step.way(),
+                        "the edge",
+                        "the edge beyond",
+                        drawn.of().where().position()),
+                Rounding.up(Quantity.millimetres("1")));
+    }
+
+    /** A fraction of a millimetre is what arcs and read coordinates leave over. */
+    private boolean isSteppedAcross(Step step) {
+        return step.depth()
+                .rounded()
+                .flatMap(depth -> leastDepth.flatMap(Derived::value).map(least -> depth.compareTo(least) < 0))
+                .orElse(true);
+    }
+
+    private Stream<Shape> acrossOpenings() {
+        return openings.stream()
+                .map(opening -> Shape.line(List.of(
+                        opening.drawn().between().from(),
+                        opening.drawn().between().to())));
     }
 
     private Stream<Around> structures() {
@@ -193,7 +290,17 @@ public final class Perimeter implements Recomputed {
         return widest;
     }
 
-    /** True when nobody gets to the zone without crossing what stands round it. */
+    /** The least depth of a field or mat that nobody steps over; empty where there is none. */
+    Optional<Derived> leastDepthToStepOver() {
+        return leastDepth;
+    }
+
+    /** Where somebody gets to the zone by stepping across a field or a mat. */
+    List<Step> steppedAcross() {
+        return steps;
+    }
+
+    /** True when what stands round the zone leaves no opening through which somebody gets in. */
     boolean closed() {
         return rings.stream().allMatch(Optional::isPresent) && openings.stream().noneMatch(this::admits);
     }
@@ -208,7 +315,12 @@ public final class Perimeter implements Recomputed {
 
     @Override
     public List<Derived> derived() {
-        return Stream.concat(Stream.of(widest), openings.stream().map(Opening::width))
+        return Stream.of(
+                        Stream.of(widest),
+                        leastDepth.stream(),
+                        openings.stream().map(Opening::width),
+                        steps.stream().map(Step::depth))
+                .flatMap(values -> values)
                 .toList();
     }
 
@@ -222,16 +334,51 @@ public final class Perimeter implements Recomputed {
         return List.of();
     }
 
-    /** Where something that belongs to the perimeter is not drawn, that is said, and the gap it leaves is not told. */
+    /** None that is one of the zone as a whole: see {@link #open}. */
     @Override
     public List<Finding> faults() {
+        return List.of();
+    }
+
+    /**
+     * Each way in, about the zone and the things between which it opens, so that a deviation is for one of them alone. Where something
+     * that belongs to the perimeter is not drawn, that is said, and the gap it leaves is not told.
+     */
+    List<Finding> open() {
         if (!layout.drawnWhole()) {
             return List.of();
         }
         if (rings.stream().anyMatch(Optional::isEmpty)) {
             return List.of(nothingRound());
         }
-        return openings.stream().filter(this::admits).map(this::open).toList();
+        Map<String, Integer> told = new HashMap<>();
+        List<Finding> open = new ArrayList<>();
+        openings.stream()
+                .filter(this::admits)
+                .sorted(Comparator.comparing(Perimeter::first))
+                .forEach(opening -> open.add(open(
+                        opening,
+                        about(List.of(opening.drawn().from(), opening.drawn().to()), told))));
+        steps.forEach(step -> open.add(stepped(step, about(step.drawn().over(), told))));
+        return open;
+    }
+
+    /** The end of it that comes first, whichever way the ring was gone round. */
+    private static Point first(Opening opening) {
+        Point from = opening.drawn().between().from();
+        Point to = opening.drawn().between().to();
+        return from.compareTo(to) <= 0 ? from : to;
+    }
+
+    /** What a deviation names: the zone, the things, and a number from the second one on that opens between the same. */
+    private String about(List<String> things, Map<String, Integer> told) {
+        String about = Stream.concat(Stream.of(tag()), things.stream().sorted()).collect(Collectors.joining("."));
+        int number = told.merge(about, 1, Integer::sum);
+        return number == 1 ? about : about + "." + number;
+    }
+
+    private static String deviation(String about) {
+        return "; until then a named person may state a deviation, `of: " + about + "`";
     }
 
     private Finding nothingRound() {
@@ -250,12 +397,12 @@ public final class Perimeter implements Recomputed {
                         + " is passable, keep nobody from it, and neither does what stands within the zone");
     }
 
-    private Finding open(Opening opening) {
+    private Finding open(Opening opening, String about) {
         List<String> because = new ArrayList<>(Drawing.of(opening.width()).lines());
         because.addAll(Drawing.of(widest).lines());
         return Finding.refuses(
                         OPEN,
-                        tag(),
+                        about,
                         drawn.of().where(),
                         "the way to the hazard zone `" + tag() + "` is open by "
                                 + opening.width()
@@ -269,8 +416,31 @@ public final class Perimeter implements Recomputed {
                                 + ", and no safeguard of that zone is crossed there; a person gets through what is wider than "
                                 + widest.rounded().map(Quantity::toString).orElse(""),
                         "look there at the cell: close the opening, or draw what stands in it and state that it protects the"
-                                + " zone; until then a named person may state a deviation")
+                                + " zone" + deviation(about))
                 .because(because);
+    }
+
+    private Finding stepped(Step step, String about) {
+        List<String> because = new ArrayList<>(Drawing.of(step.depth()).lines());
+        leastDepth.ifPresent(least -> because.addAll(Drawing.of(least).lines()));
+        return Finding.refuses(
+                        OPEN,
+                        about,
+                        drawn.of().where(),
+                        "on the way to the hazard zone `" + tag() + "` somebody steps across " + step.over()
+                                + " without being detected: from floor to floor it is "
+                                + Workings.shown(step.depth()) + " deep there, from "
+                                + step.drawn().way().from() + " to "
+                                + step.drawn().way().to() + ", and nobody steps over what is at least "
+                                + leastDepth.map(Workings::shown).orElse("") + " deep",
+                        "look there at the cell: have a field or a mat detect people over that depth, or bar the way beside it"
+                                + deviation(about))
+                .because(because);
+    }
+
+    /** Where somebody can be who gets through no opening of a closed ring. */
+    private List<Floor.Place> places() {
+        return widest.value().map(limit -> floor(limit.coherent()).places()).orElseGet(List::of);
     }
 
     /** The floor round the zone that nothing takes, for somebody wider than that; openings of the ring are closed. */
@@ -282,31 +452,25 @@ public final class Perimeter implements Recomputed {
      * Over which edge people come into the area in which a safeguard detects them, without having been kept from the zone or detected
      * by it before: where the floor beside the edge does not lead on to the zone and is reached on another way than across this very
      * area. An edge along a fence or a structure lets nobody in.
+     *
+     * @see OuterEdge for what of an edge lies at a slit
      */
     Shape outerEdge(String safeguard) {
         Shape area = layout.effective(safeguard);
         List<Around> others =
                 around.stream().filter(one -> !one.tag().equals(safeguard)).toList();
-        List<Floor.Place> places =
-                widest.value().map(limit -> floor(limit.coherent()).places()).orElseGet(List::of);
-        List<Shape> outer = places.stream()
-                .filter(place -> isOuter(place, others))
-                .map(Floor.Place::floor)
-                .toList();
-        Shape outside = Shape.of(outer).grown(DRAWN_ALONG);
-        List<Floor.Place> inner =
-                places.stream().filter(place -> !isOuter(place, others)).toList();
+        List<Floor.Place> places = places();
         Shape along = Shape.of(others.stream()
                         .filter(one -> one.fixed() || one.covers())
                         .map(Around::shape)
                         .toList())
                 .grown(DRAWN_ALONG);
-        return Shape.of(area.edge().without(along).stretches().stream()
-                .filter(stretch -> stretch.meets(outside))
-                // A corner that nobody fits into belongs to the floor at either side of it.
-                .map(stretch ->
-                        inner.stream().noneMatch(place -> place.touches(stretch)) ? stretch : stretch.common(outside))
+        Shape things = Shape.of(Stream.concat(others.stream().map(Around::shape), acrossOpenings())
                 .toList());
+        Map<Boolean, List<Floor.Place>> byOuter =
+                places.stream().collect(Collectors.partitioningBy(place -> isOuter(place, others)));
+        return new OuterEdge(byOuter.getOrDefault(true, List.of()), byOuter.getOrDefault(false, List.of()), things)
+                .of(area.edge().without(along));
     }
 
     private boolean isOuter(Floor.Place place, List<Around> others) {

@@ -1,7 +1,10 @@
 package org.cellfile.subject.plan;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.cellfile.claim.Workings;
 import org.cellfile.dossier.Block;
@@ -36,7 +39,9 @@ final class PerimeterTables {
                                 + " of such things round a zone, the one with the narrowest openings is named here. Heights were not"
                                 + " examined: that nobody gets over or under is held in the chapter of the safeguards."),
                 rings(layout)));
+        depth(layout, workings).ifPresent(blocks::add);
         openings(layout, workings, blocks);
+        steps(layout, workings, blocks);
         return blocks;
     }
 
@@ -61,6 +66,53 @@ final class PerimeterTables {
                         + (guarded
                                 ? ""
                                 : "; no safeguard among them: whether somebody reaches over what stands there was not examined");
+    }
+
+    private static Optional<Paragraph> depth(Layout layout, Workings workings) {
+        Set<String> depths = layout.perimeters().stream()
+                .flatMap(perimeter -> perimeter.leastDepthToStepOver().stream())
+                .map(least -> workings.inUnits(least) + " (" + least.clause() + ")")
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return depths.isEmpty()
+                ? Optional.empty()
+                : Optional.of(
+                        new Paragraph(
+                                "Nobody steps over a field or a mat that is at least " + String.join(" or ", depths)
+                                        + " deep from the floor people come from to the floor beyond. The standard says this of mats; that fields are"
+                                        + " held to the same is a reading of this program. What is less deep bars no way here."));
+    }
+
+    /** Only where a deviation stands for it, as else nothing is printed. */
+    private static void steps(Layout layout, Workings workings, List<Block> blocks) {
+        List<List<String>> rows = layout.perimeters().stream()
+                .flatMap(perimeter -> perimeter.steppedAcross().stream()
+                        .map(step -> List.of(
+                                perimeter.tag(),
+                                String.join(", ", step.drawn().over()),
+                                step.drawn().way().from().toString(),
+                                step.drawn().way().to().toString(),
+                                workings.inUnits(step.depth()),
+                                perimeter
+                                        .leastDepthToStepOver()
+                                        .map(workings::inUnits)
+                                        .orElse("–"))))
+                .toList();
+        if (!rows.isEmpty()) {
+            blocks.add(new Table(
+                    "Fields and mats that are stepped over",
+                    List.of(
+                            Column.text("Hazard zone", 3),
+                            Column.text("Field or mat", 3),
+                            Column.text("From", 3),
+                            Column.text("To", 3),
+                            Column.figures("Depth", 2),
+                            Column.figures("Nobody steps over from", 3)),
+                    rows));
+            layout.perimeters()
+                    .forEach(perimeter -> perimeter
+                            .steppedAcross()
+                            .forEach(step -> blocks.add(workings.of(step.depth(), perimeter.recorded()))));
+        }
     }
 
     private static void openings(Layout layout, Workings workings, List<Block> blocks) {

@@ -46,6 +46,16 @@ public record Plan(
     /** Units in which coordinates can be written. */
     private static final Set<String> UNITS = Set.of("mm", "in");
 
+    /** A plan and the cell may differ by so much that neither tells anything of the other. */
+    public static final FindingId TOO_WIDE = new FindingId("plan.tolerance-too-wide");
+
+    /**
+     * The greatest tolerance of a plan; constructed: somebody walks over it in 63 ms at 1600 mm/s, which is what the parts of a response
+     * are counted in, and under ISO 13855:2010 no light curtain may stand nearer to a hazard zone. Tapes and drawings of cells agree to some
+     * centimetres (common practice).
+     */
+    private static final Quantity WIDEST_TOLERANCE = Quantity.millimetres("100");
+
     /** The plan has more corners than anybody draws by hand. */
     public static final FindingId TOO_MANY_POINTS = new FindingId("plan.too-many-points");
 
@@ -88,6 +98,7 @@ public record Plan(
                     each(section.listIfStated("places"), of, OperatorPlace::read),
                     each(section.listIfStated("ways-out"), of, WayOut::read));
             section.close();
+            plan.tooWide().ifPresent(section::report);
             Optional<Finding> tooLarge = plan.tooLarge();
             tooLarge.ifPresent(section::report);
             return tooLarge.isPresent() ? plan.withoutOutlines() : plan;
@@ -128,6 +139,35 @@ public record Plan(
                 devices,
                 places,
                 waysOut);
+    }
+
+    /** That it was drawn too roughly to be held against anything, if it was. */
+    private Optional<Finding> tooWide() {
+        return tolerance
+                .value()
+                .filter(allowed -> allowed.compareTo(WIDEST_TOLERANCE) > 0)
+                .map(allowed -> tooWide(
+                        tolerance,
+                        "plan and tape may differ by " + tolerance.characters() + ", more than the " + WIDEST_TOLERANCE
+                                + " up to which they tell anything of each other"))
+                .or(() -> uncertainty
+                        .value()
+                        .filter(uncertain ->
+                                tolerance.value().stream().anyMatch(allowed -> uncertain.compareTo(allowed) > 0))
+                        .map(uncertain -> tooWide(
+                                uncertainty,
+                                "the plan is uncertain by " + uncertainty.characters()
+                                        + ", more than the tolerance of " + tolerance.characters()
+                                        + " by which it may differ from the tape")));
+    }
+
+    private static Finding tooWide(Stated<Quantity> stated, String sentence) {
+        return Finding.refuses(
+                TOO_WIDE,
+                "",
+                stated.where(),
+                sentence,
+                "hold the drawing against the floor once more, correct it where it is wrong, and state how exactly it was drawn then");
     }
 
     /** That it holds more points than are measured, if it does. */

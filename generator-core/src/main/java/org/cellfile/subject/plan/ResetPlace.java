@@ -22,6 +22,7 @@ import org.cellfile.quantity.Rounding;
 import org.cellfile.standard.ReachStandard;
 import org.cellfile.subject.complement.ComplementaryDevice;
 import org.cellfile.subject.complement.Reset;
+import org.cellfile.subject.safeguard.Device.Footprint;
 import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 import org.cellfile.trace.Greatest;
@@ -29,7 +30,8 @@ import org.cellfile.trace.Term;
 
 /**
  * A reset where it is drawn: what of its zones somebody who stands at it sees, and whether somebody inside reaches it. Inside is floor
- * that nobody gets onto from outside without passing a safeguard, and on which no field and no mat detects anybody. That a reset is
+ * that nobody gets onto from outside without passing a safeguard, and on which no field and no mat detects anybody. Nobody presses it
+ * from within a field or from a mat either: he would be past the edge over which he was to be detected. That a reset is
  * outside, out of reach from inside and in view of its zones is common practice.
  */
 public final class ResetPlace implements Recomputed {
@@ -40,12 +42,15 @@ public final class ResetPlace implements Recomputed {
     /** Somebody inside is at a reset, or reaches it. */
     static final FindingId WITHIN_REACH = new FindingId("installed.reset-within-reach-on-plan");
 
+    private static final String HELP =
+            "move it outside, so far that nobody inside reaches it; until then a named person may state a deviation";
     private static final String FREE_ARM = "shoulder";
 
     private final ComplementaryDevice device;
     private final Point at;
     private final List<Hidden> hidden;
     private final Optional<Inside> inside;
+    private final Optional<Stood> stood;
     private final Optional<Derived> fromInside;
     private final Optional<Derived> arm;
 
@@ -53,6 +58,9 @@ public final class ResetPlace implements Recomputed {
     record Hidden(String zone, Shape floor, String behind) {}
 
     private record Inside(String zone, Between between) {}
+
+    /** A field or a mat on which somebody stands who presses it. */
+    private record Stood(String zone, String area) {}
 
     private ResetPlace(ComplementaryDevice device, DrawnDevice drawn, Point at, Layout layout) {
         this.device = device;
@@ -68,6 +76,8 @@ public final class ResetPlace implements Recomputed {
         this.inside = zones.stream()
                 .flatMap(zone -> inside(layout, zone).stream())
                 .min(Comparator.comparing((Inside one) -> one.between.square()).thenComparing(Inside::zone));
+        this.stood =
+                zones.stream().flatMap(zone -> stood(layout, zone).stream()).findFirst();
         this.fromInside = inside.map(one -> new Derived(
                 PlanDistance.about(tag()),
                 "from-inside",
@@ -145,6 +155,17 @@ public final class ResetPlace implements Recomputed {
                 .map(way -> new Inside(zone, way));
     }
 
+    private Optional<Stood> stood(Layout layout, String zone) {
+        Shape spot = Shape.spot(at);
+        return layout.guarding(zone).stream()
+                .filter(guarding -> guarding.safeguard().device().footprint() == Footprint.AREA)
+                .filter(guarding -> layout.effective(guarding.tag())
+                        .grown(Straight.NARROWEST.negate())
+                        .meets(spot))
+                .findFirst()
+                .map(guarding -> new Stood(zone, guarding.tag()));
+    }
+
     ComplementaryDevice device() {
         return device;
     }
@@ -191,7 +212,7 @@ public final class ResetPlace implements Recomputed {
     public List<Finding> faults() {
         List<Finding> faults = new ArrayList<>();
         hidden.forEach(part -> faults.add(blind(part)));
-        inside.ifPresent(one -> faults.add(withinReach(one)));
+        stood.map(this::stoodOn).or(() -> inside.map(this::withinReach)).ifPresent(faults::add);
         return faults;
     }
 
@@ -206,9 +227,18 @@ public final class ResetPlace implements Recomputed {
                         + " in view; until then a named person may state a deviation");
     }
 
+    private Finding stoodOn(Stood one) {
+        return Finding.refuses(
+                WITHIN_REACH,
+                tag(),
+                device.tag().where(),
+                "the reset `" + tag() + "` at " + at + " lies within `" + one.area
+                        + "`, which detects people before they get to `" + one.zone
+                        + "`: whoever presses it stands on the hazard side of its edge",
+                HELP);
+    }
+
     private Finding withinReach(Inside one) {
-        String help =
-                "move it outside, so far that nobody inside reaches it; until then a named person may state a deviation";
         Derived far = fromInside.orElseThrow();
         if (one.between.square().signum() == 0) {
             return Finding.refuses(
@@ -216,7 +246,7 @@ public final class ResetPlace implements Recomputed {
                     tag(),
                     device.tag().where(),
                     "the reset `" + tag() + "` at " + at + " is inside the safeguards of `" + one.zone + "`",
-                    help);
+                    HELP);
         }
         return Finding.refuses(
                         WITHIN_REACH,
@@ -228,7 +258,7 @@ public final class ResetPlace implements Recomputed {
                                 + ", where nothing detects anybody, and nothing bars an"
                                 + " arm, which reaches "
                                 + arm.map(Workings::shown).orElse(""),
-                        help)
+                        HELP)
                 .because(arm.map(reach -> Drawing.of(reach).lines()).orElse(List.of()));
     }
 }

@@ -36,7 +36,7 @@ public final class Deviations {
         for (Section section : top.listIfStated("deviations")) {
             Stated<String> tag = section.tag("deviation");
             Stated<String> finding = section.text("finding");
-            Stated<String> of = section.reference("of", sorts);
+            Stated<String> of = section.referenceTogether("of", sorts);
             Stated<String> reason = section.statement("reason");
             Stated<String> interim = section.statement("interim-measure");
             Stated<String> responsible = section.reference("responsible", Person.SORT);

@@ -53,6 +53,11 @@ public interface Device {
         return Footprint.LINE;
     }
 
+    /** How deep it is in the direction of approach, of what is laid on the floor; empty for everything else. */
+    default Optional<Stated<Quantity>> depth() {
+        return Optional.empty();
+    }
+
     /** True when it looks over that floor from one place, so that what stands in between hides some of it. */
     default boolean looksFromOnePlace() {
         return false;

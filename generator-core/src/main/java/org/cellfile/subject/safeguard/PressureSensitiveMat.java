@@ -94,6 +94,11 @@ public final class PressureSensitiveMat implements Kind {
         }
 
         @Override
+        public Optional<Stated<Quantity>> depth() {
+            return Optional.of(width);
+        }
+
+        @Override
         public Map<String, Object> drawing() {
             return Millimetres.of(Map.of("step", step, "width", width));
         }
