@@ -43,12 +43,12 @@ public final class PlanChapter {
                         + " was not examined."));
         registers.bypasses().stream().filter(Bypass::open).forEach(bypass -> blocks.add(inPlace(bypass)));
         blocks.add(about(layout.plan(), identity));
-        blocks.addAll(new PlanDrawing(layout).measured(workings));
         blocks.add(distances(layout, workings));
         blocks.add(workings.rows("How the distances were come by", "Safeguard", layout.distances()));
         if (!layout.distances().isEmpty()) {
             blocks.add(Workings.symbols(layout.distances()));
         }
+        blocks.addAll(new PlanDrawing(layout).measured(workings));
         blocks.addAll(PerimeterTables.of(layout, workings));
         blocks.add(new Section(
                 "", "Views, gaps, emergency stops and resets on the plan", StandingThings.of(layout, workings)));

@@ -117,7 +117,7 @@ final class PlanDrawing {
     private Map<String, Object> data(String id, String title, Extent extent, Consumer<Picture> drawing) {
         Map<String, Object> data = Map.of();
         for (int lower : LOWER_EDGES) {
-            Picture picture = new Picture(extent, new Format(new Box(440, 30, 6380, lower), 6400, 105, false));
+            Picture picture = new Picture(extent, new Format(new Box(440, 30, 6380, lower), 6400, 105, 3170));
             drawing.accept(picture);
             data = picture.data(id, title, unit(), kind -> List.of(kind.words()));
             if (data.get("height") instanceof BigDecimal height && height.compareTo(HIGHEST) <= 0) {

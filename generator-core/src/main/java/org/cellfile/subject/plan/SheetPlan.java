@@ -16,8 +16,8 @@ import org.cellfile.subject.plan.Picture.Format;
 /** The small plan on a posted sheet: where it hangs, where an emergency stop is and where one gets out. */
 public final class SheetPlan {
 
-    /** As wide as the sheet, and no higher than a quarter of that; its type is as large as that in the foot. */
-    private static final Format STRIP = new Format(new Box(20, 20, 4100, 1720), 6400, 120, true);
+    /** A column beside the steps, 52 mm wide or more, in which its type is 9 pt at least. */
+    private static final Format COLUMN = new Format(new Box(10, 10, 1670, 1110), 1680, 105, 0);
 
     private static final Map<Drawn, String> KEYS = Map.of(
             Drawn.READER, "reader",
@@ -29,7 +29,7 @@ public final class SheetPlan {
     private SheetPlan() {}
 
     /**
-     * The plan; empty when the place is not on it, and where copies hang at several: their readers would not find themselves.
+     * The plan; empty when no copy hangs at a place that is on it.
      *
      * @param places tags of those at which the sheet hangs
      * @param words the fixed ones under a key, in each language of the sheet
@@ -44,9 +44,9 @@ public final class SheetPlan {
                 .filter(place -> places.contains(place.tag().characters()))
                 .filter(place -> place.at().value().isPresent())
                 .toList();
-        return new PlanDrawing(layout).all().filter(all -> hangs.size() == 1).map(all -> {
-            Picture picture = new Picture(all, STRIP);
-            new Scene(layout, picture).drawSmall(hangs.get(0), name -> joined(text.apply(name)));
+        return new PlanDrawing(layout).all().filter(all -> !hangs.isEmpty()).map(all -> {
+            Picture picture = new Picture(all, COLUMN);
+            new Scene(layout, picture).drawSmall(hangs, name -> joined(text.apply(name)));
             return new Drawing(
                     PlanDrawing.TEMPLATE,
                     "",
