@@ -294,6 +294,14 @@ class PlanPagesTest {
     }
 
     @Test
+    void thePlanStandsBesideTheLastPartsAndHasNoNameWithoutAWord() {
+        Drawing plan = plan("emergency");
+        assertThat(plan.data().get("width")).isEqualTo(new BigDecimal("168.0"));
+        assertThat(texts(plan)).doesNotContain("door");
+        assertThat(values(plan, "legend", "kind")).contains("door", "zone", "reader", "way-out", "emergency-stop");
+    }
+
+    @Test
     void itSaysSoInEveryLanguageOfTheSheet() throws IOException {
         change(
                 folder,
@@ -312,7 +320,7 @@ class PlanPagesTest {
     }
 
     @Test
-    void aPlanThatDoesNotFitIsToldAsAPartOfTheSheet() throws IOException {
+    void aSheetThatDoesNotFitWithItsPlanIsToldSo() throws IOException {
         change(
                 folder,
                 "sheets.yaml",
@@ -326,7 +334,7 @@ class PlanPagesTest {
                 .satisfies(finding -> {
                     assertThat(finding.sentence()).contains("`manual-reduced-speed-en` has");
                     assertThat(finding.help()).startsWith("take `place` out of its entry under `posted`");
-                    assertThat(finding.because().get(0)).contains("`Where you are`");
+                    assertThat(finding.because().get(0)).contains("`In an emergency`");
                 });
     }
 

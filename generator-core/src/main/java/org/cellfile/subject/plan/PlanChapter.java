@@ -74,7 +74,11 @@ public final class PlanChapter {
         return new Facts(List.of(
                 new Fact("Drawing", plan.drawing().characters()),
                 new Fact("Origin and axes", plan.axes().characters()),
-                new Fact("Points in tables and workings", "in millimetres, first to the right, then upwards"),
+                new Fact(
+                        "Points on drawings and in tables",
+                        "in " + (plan.pointsIn().equals(Unit.INCH) ? "inches" : "millimetres")
+                                + ", first to the right, then upwards"),
+                new Fact("Points in workings", "in millimetres, as they were read"),
                 new Fact(
                         "Held against the floor",
                         "by " + identity.nameOf(plan.by()) + " on " + plan.on().characters()),
@@ -105,6 +109,7 @@ public final class PlanChapter {
                                                 .distance(),
                                         Side.DOWN),
                                 distance.difference()
+                                        .map(apart -> apart.in(layout.plan().pointsIn()))
                                         .map(apart ->
                                                 (apart.unit().equals(Unit.INCH) ? HUNDREDTHS : TENTHS).round(apart))
                                         .map(Quantity::toString)

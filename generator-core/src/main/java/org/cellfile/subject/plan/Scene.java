@@ -57,10 +57,10 @@ final class Scene {
     /**
      * What somebody has to know who stands at the cell and looks for a way.
      *
-     * @param readers where copies of the sheet hang on which it is drawn
+     * @param reader where the sheet hangs on which it is drawn
      * @param name of a way out
      */
-    void drawSmall(List<OperatorPlace> readers, Function<Stated<String>, String> name) {
+    void drawSmall(OperatorPlace reader, Function<Stated<String>, String> name) {
         plan.zones()
                 .forEach(zone ->
                         picture.hatched(Drawn.ZONE, layout.zone(zone.of().characters())));
@@ -74,7 +74,7 @@ final class Scene {
             }
             safeguard(guarding, true, Optional.empty());
         }
-        readers.forEach(reader -> symbol(Drawn.READER, reader.at()));
+        reader.at().value().ifPresent(at -> picture.symbol(Drawn.READER, at));
         plan.devices().stream()
                 .filter(device -> kind(device, tag -> true) == Drawn.EMERGENCY_STOP)
                 .forEach(device -> symbol(Drawn.EMERGENCY_STOP, device.at()));

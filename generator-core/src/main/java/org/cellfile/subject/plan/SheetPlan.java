@@ -29,7 +29,7 @@ public final class SheetPlan {
     private SheetPlan() {}
 
     /**
-     * The plan; empty when no copy hangs at a place that is on it.
+     * The plan; empty when the place is not on it, and where copies hang at several: their readers would not find themselves.
      *
      * @param places tags of those at which the sheet hangs
      * @param words the fixed ones under a key, in each language of the sheet
@@ -44,9 +44,9 @@ public final class SheetPlan {
                 .filter(place -> places.contains(place.tag().characters()))
                 .filter(place -> place.at().value().isPresent())
                 .toList();
-        return new PlanDrawing(layout).all().filter(all -> !hangs.isEmpty()).map(all -> {
+        return new PlanDrawing(layout).all().filter(all -> hangs.size() == 1).map(all -> {
             Picture picture = new Picture(all, COLUMN);
-            new Scene(layout, picture).drawSmall(hangs, name -> joined(text.apply(name)));
+            new Scene(layout, picture).drawSmall(hangs.get(0), name -> joined(text.apply(name)));
             return new Drawing(
                     PlanDrawing.TEMPLATE,
                     "",
