@@ -131,10 +131,12 @@ class PlanPagesTest {
                 .containsExactlyInAnyOrder(
                         "robot", "controller", "scanner", "emergency-stop", "reset", "place", "way-out");
         assertThat(values(plan, "legend", "kind")).doesNotHaveDuplicates().contains("zone", "distance", "governs");
-        List<String> key = values(plan, "key", "words");
+        List<String> key = values(plan, "key", "lines");
         for (String tag :
                 List.of("zone", "robot", "exit-track", "hall-column", "stop-panel", "reset-west", "panel", "gate 1")) {
-            assertThat(texts(plan).contains(tag) || key.contains(tag)).as(tag).isTrue();
+            assertThat(texts(plan).contains(tag) || key.contains("[" + tag + "]"))
+                    .as(tag)
+                    .isTrue();
         }
     }
 
@@ -206,16 +208,31 @@ class PlanPagesTest {
         Drawing plan = Objects.requireNonNull(drawings().get("plan"));
 
         assertThat((BigDecimal) plan.data().get("height")).isLessThanOrEqualTo(BigDecimal.valueOf(860));
-        List<String> key = values(plan, "key", "words");
+        List<String> key = values(plan, "key", "lines");
         assertThat(key).isNotEmpty();
         for (int i = 0; i < 80; i++) {
             String tag = "cabinet-of-the-drives-" + i;
-            assertThat(texts(plan).contains(tag)).as(tag).isNotEqualTo(key.contains(tag));
+            assertThat(texts(plan).contains(tag)).as(tag).isNotEqualTo(key.contains("[" + tag + "]"));
         }
     }
 
     private static String corner(int i, int x, int y) {
         return (-6000 + i % 12 * 200 + x) + ", " + (-6000 + i / 12 * 200 + y);
+    }
+
+    @Test
+    void whatAScannerDoesNotSeeOfItsFieldIsNotDrawnAsFloorOnWhichSomebodyIsDetected() throws IOException {
+        assertThat(values(Objects.requireNonNull(drawings().get("plan")), "marks", "kind"))
+                .doesNotContain("not-seen");
+        change(
+                folder,
+                "plan.yaml",
+                "  structures:\n",
+                "  structures:\n    - {tag: cabinet, name: cabinet, outline: [[3600, -400], [3800, -400], [3800, -200], [3600, -200]],"
+                        + " passable: no, hides: yes}\n");
+        Drawing plan = Objects.requireNonNull(drawings().get("plan"));
+        assertThat(values(plan, "marks", "kind")).contains("not-seen", "floor");
+        assertThat(values(plan, "legend", "kind")).contains("not-seen");
     }
 
     @Test
@@ -277,6 +294,14 @@ class PlanPagesTest {
     }
 
     @Test
+    void thePlanStandsBesideTheLastPartsAndHasNoNameWithoutAWord() {
+        Drawing plan = plan("emergency");
+        assertThat(plan.data().get("width")).isEqualTo(new BigDecimal("168.0"));
+        assertThat(texts(plan)).doesNotContain("door");
+        assertThat(values(plan, "legend", "kind")).contains("door", "zone", "reader", "way-out", "emergency-stop");
+    }
+
+    @Test
     void itSaysSoInEveryLanguageOfTheSheet() throws IOException {
         change(
                 folder,
@@ -295,7 +320,7 @@ class PlanPagesTest {
     }
 
     @Test
-    void aPlanThatDoesNotFitIsToldAsAPartOfTheSheet() throws IOException {
+    void aSheetThatDoesNotFitWithItsPlanIsToldSo() throws IOException {
         change(
                 folder,
                 "sheets.yaml",
@@ -309,7 +334,7 @@ class PlanPagesTest {
                 .satisfies(finding -> {
                     assertThat(finding.sentence()).contains("`manual-reduced-speed-en` has");
                     assertThat(finding.help()).startsWith("take `place` out of its entry under `posted`");
-                    assertThat(finding.because().get(0)).contains("`Where you are`");
+                    assertThat(finding.because().get(0)).contains("`In an emergency`");
                 });
     }
 

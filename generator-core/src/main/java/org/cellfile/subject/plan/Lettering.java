@@ -1,5 +1,8 @@
 package org.cellfile.subject.plan;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * How wide a text is in a drawing. The widths are those of the typeface of the pages, in thousandths of its size, and no narrower where
  * bold letters differ more than others; a test holds them against it. What is not listed is taken to be as wide as a wide letter of its
@@ -37,6 +40,23 @@ final class Lettering {
                 .map(letter -> thousandths(letter) + (bold ? BOLD : 0))
                 .sum();
         return (thousandths * size + 999) / 1000;
+    }
+
+    /** In lines that are no wider, broken between words; a single word may be wider. */
+    static List<String> wrapped(String text, int size, int width) {
+        List<String> lines = new ArrayList<>();
+        String line = "";
+        for (String word : List.of(text.split(" ", -1))) {
+            String longer = line.isEmpty() ? word : line + " " + word;
+            if (!line.isEmpty() && width(longer, size, false) > width) {
+                lines.add(line);
+                line = word;
+            } else {
+                line = longer;
+            }
+        }
+        lines.add(line);
+        return List.copyOf(lines);
     }
 
     private static int thousandths(int letter) {

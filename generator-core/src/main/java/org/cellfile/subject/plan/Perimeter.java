@@ -254,7 +254,8 @@ public final class Perimeter implements Recomputed {
                         opening.from(),
                         opening.to(),
                         drawn.of().where().position()),
-                Rounding.up(Quantity.millimetres("1")));
+                Rounding.up(Quantity.millimetres("1"))
+                        .beside(layout.plan().uncertainty().value()));
     }
 
     /** Under what its values stand. */

@@ -117,7 +117,8 @@ final class PerimeterTables {
 
     private static void openings(Layout layout, Workings workings, List<Block> blocks) {
         List<List<String>> rows = layout.perimeters().stream()
-                .flatMap(perimeter -> perimeter.openings().stream().map(opening -> row(perimeter, opening, workings)))
+                .flatMap(perimeter ->
+                        perimeter.openings().stream().map(opening -> row(layout.plan(), perimeter, opening, workings)))
                 .toList();
         if (rows.isEmpty()) {
             blocks.add(new Paragraph("Nothing of these rings stands apart from the next."));
@@ -141,11 +142,13 @@ final class PerimeterTables {
                         .forEach(opening -> blocks.add(workings.of(opening.width(), perimeter.recorded()))));
     }
 
-    private static List<String> row(Perimeter perimeter, Perimeter.Opening opening, Workings workings) {
+    private static List<String> row(Plan plan, Perimeter perimeter, Perimeter.Opening opening, Workings workings) {
         return List.of(
                 perimeter.tag(),
-                opening.drawn().from() + " " + opening.drawn().between().from(),
-                opening.drawn().to() + " " + opening.drawn().between().to(),
+                opening.drawn().from() + " "
+                        + plan.words(opening.drawn().between().from()),
+                opening.drawn().to() + " "
+                        + plan.words(opening.drawn().between().to()),
                 workings.inUnits(opening.width()),
                 workings.inUnits(perimeter.widestOpening()));
     }
@@ -165,7 +168,7 @@ final class PerimeterTables {
                 .map(room -> List.of(
                         room.tag(),
                         room.places().stream()
-                                .map(place -> place.words() + " before " + place.zone())
+                                .map(place -> place.words(layout.plan()) + " before " + place.zone())
                                 .collect(Collectors.joining("; ")),
                         room.measure().orElse("none stated")))
                 .toList();

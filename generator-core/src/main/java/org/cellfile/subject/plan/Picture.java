@@ -1,6 +1,7 @@
 package org.cellfile.subject.plan;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -12,6 +13,7 @@ import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.cellfile.geometry.Between;
 import org.cellfile.geometry.Extent;
 import org.cellfile.geometry.Point;
@@ -20,6 +22,7 @@ import org.cellfile.quantity.Unit;
 import org.cellfile.subject.plan.Labels.Box;
 import org.cellfile.subject.plan.Labels.Line;
 import org.cellfile.subject.plan.Labels.Placed;
+import org.cellfile.subject.plan.Labels.Spot;
 import org.cellfile.subject.plan.Labels.Stroke;
 import org.cellfile.subject.plan.Labels.Wish;
 
@@ -36,13 +39,28 @@ final class Picture {
     private static final int ARROW = 80;
     private static final int BAR = 60;
 
+    /** Between two distances side by side. */
+    private static final int APART = 110;
+
+    /** How much more a text keeps clear of a distance than of other lines. */
+    private static final int OF_A_DISTANCE = 3;
+
+    /** Of the corners of an area, or the stretches of a line, no more are tried for a text. */
+    private static final int CORNERS = 8;
+
     private static final int[][] ASIDE = {{-1, 0}, {1, 0}, {0, -1}, {0, 1}, {-1, -1}, {1, -1}, {-1, 1}, {1, 1}};
 
     /** Ticks of the rulers are no closer than this. */
     private static final int TICKS_APART = 560;
 
-    private static final int LEGEND_ROW = 150;
+    private static final int LEGEND_ROW = 134;
     private static final int LEGEND_SAMPLE = 330;
+    private static final int SYMBOL_SAMPLE = 200;
+    private static final int LEGEND_LEFT = 40;
+    private static final int KEY_SAMPLE = 200;
+
+    /** What is wider stands in two lines. */
+    private static final int KEY_WIDEST = 1600;
 
     private final Paper paper;
     private final Format format;
@@ -51,6 +69,7 @@ final class Picture {
     private final List<Map<String, Object>> symbols = new ArrayList<>();
     private final List<Box> symbolBoxes = new ArrayList<>();
     private final List<Map<String, Object>> distances = new ArrayList<>();
+    private final List<Stroke> lengths = new ArrayList<>();
     private final List<Wish> wishes = new ArrayList<>();
     private boolean onlyWithin;
     private final Set<Drawn> kinds = new TreeSet<>();
@@ -61,9 +80,9 @@ final class Picture {
      * @param frame whose height is the most it may have
      * @param width of the whole drawing
      * @param size of its type
-     * @param beside true when the legend stands to the right of the frame, not below it
+     * @param column how far the things in its legend stand apart at least
      */
-    record Format(Box frame, int width, int size, boolean beside) {}
+    record Format(Box frame, int width, int size, int column) {}
 
     private record Mark(Drawn kind, String path, boolean hatching) {}
 
@@ -90,7 +109,7 @@ final class Picture {
             Shape seen = paper.seen(shape);
             kinds.add(kind);
             marks.add(new Mark(kind, paper.path(seen), false));
-            paper.strokes(seen).forEach(labels::drawn);
+            labels.drawn(paper.strokes(seen), !seen.areas().empty(), 1);
         }
     }
 
@@ -135,7 +154,7 @@ final class Picture {
         }
         symbols.add(data);
         if (lines.length > 0) {
-            wish(place.left() + SYMBOL / 2, place.top() + SYMBOL / 2, false, List.of(lines));
+            wishes.add(Wish.beside(place, lines(lines)));
         }
     }
 
@@ -169,35 +188,68 @@ final class Picture {
         return there;
     }
 
-    /** Text in the middle of an area, or at the middle of the longest straight part of a line. */
+    /** Text in an area, or at a line. */
     void text(Shape shape, boolean area, String... lines) {
         if (!shows(shape)) {
             return;
         }
         Shape seen = paper.seen(shape);
-        if (area && !seen.empty()) {
-            Point within = seen.within();
-            wish(paper.x(within), paper.y(within), true, List.of(lines));
-        } else {
-            paper.strokes(seen).stream()
-                    .max(Comparator.comparing(Stroke::length))
-                    .ifPresent(longest -> wish(
-                            (longest.x1() + longest.x2()) / 2,
-                            (longest.y1() + longest.y2()) / 2,
-                            false,
-                            List.of(lines)));
+        List<Stroke> outline = paper.strokes(seen);
+        List<Spot> at = area ? within(seen) : along(outline);
+        if (!at.isEmpty()) {
+            wishes.add(Wish.at(at, outline, area, lines(lines)));
         }
     }
 
+    /** Places in an area to which a line may lead: the middle of each part, and halfway from there to the corners. */
+    private List<Spot> within(Shape area) {
+        List<Spot> spots = new ArrayList<>();
+        for (Shape part : area.parts()) {
+            Point middle = part.within();
+            spots.add(spot(middle));
+            part.outlines().stream()
+                    .flatMap(outline -> {
+                        int step = Math.max(1, outline.size() / CORNERS);
+                        return IntStream.range(0, outline.size() - 1)
+                                .filter(i -> i % step == 0)
+                                .mapToObj(outline::get);
+                    })
+                    .map(corner -> between(middle, corner))
+                    .filter(point -> part.covers(Shape.spot(point)))
+                    .map(this::spot)
+                    .forEach(spots::add);
+        }
+        return spots;
+    }
+
+    private static Point between(Point middle, Point corner) {
+        BigDecimal two = BigDecimal.valueOf(2);
+        return new Point(
+                middle.x().add(corner.x()).divide(two, MathContext.DECIMAL64),
+                middle.y().add(corner.y()).divide(two, MathContext.DECIMAL64));
+    }
+
+    private Spot spot(Point point) {
+        return new Spot(paper.x(point), paper.y(point));
+    }
+
+    /** Places on lines to which a line may lead: the middle of the longest first, then the quarters, then the others. */
+    private static List<Spot> along(List<Stroke> outline) {
+        return outline.stream()
+                .sorted(Comparator.comparing(Stroke::length).reversed())
+                .limit(CORNERS)
+                .flatMap(line -> Stream.of(2, 1, 3)
+                        .map(quarters -> new Spot(
+                                line.x1() + (line.x2() - line.x1()) * quarters / 4,
+                                line.y1() + (line.y2() - line.y1()) * quarters / 4)))
+                .toList();
+    }
+
     /** The first line stands out. */
-    private void wish(int x, int y, boolean inside, List<String> lines) {
-        wishes.add(new Wish(
-                x,
-                y,
-                inside,
-                IntStream.range(0, lines.size())
-                        .mapToObj(i -> new Line(lines.get(i), i == 0))
-                        .toList()));
+    private static List<Line> lines(String... lines) {
+        return IntStream.range(0, lines.length)
+                .mapToObj(i -> new Line(lines[i], i == 0))
+                .toList();
     }
 
     /**
@@ -207,27 +259,67 @@ final class Picture {
      * @param governs true when it is drawn stronger
      */
     void distance(Between between, Optional<BigDecimal> required, boolean governs, String... lines) {
-        Stroke line = paper.stroke(between.from(), between.to());
+        Stroke way = paper.stroke(between.from(), between.to());
+        Stroke line = apart(way);
         int length = line.length();
         Map<String, Object> data = new LinkedHashMap<>();
         kinds.add(governs ? Drawn.GOVERNS : Drawn.DISTANCE);
         data.put("governs", governs);
-        data.put("x1", Paper.units(line.x1()));
-        data.put("y1", Paper.units(line.y1()));
-        data.put("x2", Paper.units(line.x2()));
-        data.put("y2", Paper.units(line.y2()));
-        labels.keepFree(Box.around(line.x1(), line.y1(), END, END));
-        labels.keepFree(Box.around(line.x2(), line.y2(), END, END));
+        data.put("x1", Paper.units(way.x1()));
+        data.put("y1", Paper.units(way.y1()));
+        data.put("x2", Paper.units(way.x2()));
+        data.put("y2", Paper.units(way.y2()));
+        labels.keepFree(Box.around(way.x1(), way.y1(), END, END));
+        labels.keepFree(Box.around(way.x2(), way.y2(), END, END));
+        if (!line.equals(way)) {
+            data.put(
+                    "aside",
+                    Paper.path(new Stroke(way.x1(), way.y1(), line.x1(), line.y1())) + " "
+                            + Paper.path(new Stroke(way.x2(), way.y2(), line.x2(), line.y2())));
+        }
         if (length > 0) {
             boolean inward = length < 4 * ARROW;
             data.put("line", Paper.path(line));
             data.put("heads", head(line, length, inward) + " " + head(reversed(line), length, inward));
             required.map(paper::length).ifPresent(away -> data.put("bar", bar(reversed(line), length, away)));
-            // Three times, so that a text keeps clear of a distance before all else.
-            IntStream.range(0, 3).forEach(i -> labels.drawn(line));
+            labels.drawn(List.of(line), false, OF_A_DISTANCE);
+            lengths.add(line);
         }
         distances.add(data);
-        wish((line.x1() + line.x2()) / 2, (line.y1() + line.y2()) / 2, false, List.of(lines));
+        wishes.add(Wish.at(along(List.of(line)), List.of(line), false, lines(lines)));
+    }
+
+    /** The same way, so far to the side that it lies on no other distance. */
+    private Stroke apart(Stroke way) {
+        int length = way.length();
+        if (length == 0) {
+            return way;
+        }
+        for (int aside = 0; ; aside = aside > 0 ? -aside : APART - aside) {
+            int dx = -(way.y2() - way.y1()) * aside / length;
+            int dy = (way.x2() - way.x1()) * aside / length;
+            Stroke moved = new Stroke(way.x1() + dx, way.y1() + dy, way.x2() + dx, way.y2() + dy);
+            if (lengths.stream().noneMatch(other -> lieOnEachOther(other, moved))) {
+                return moved;
+            }
+        }
+    }
+
+    /** True when one lies along the other for a part of its length, closer than a reader can tell. */
+    private static boolean lieOnEachOther(Stroke one, Stroke other) {
+        long length = one.length();
+        long close = length * APART / 2;
+        long from = along(one, other.x1(), other.y1());
+        long to = along(one, other.x2(), other.y2());
+        return Math.abs(one.side(other.x1(), other.y1())) < close
+                && Math.abs(one.side(other.x2(), other.y2())) < close
+                && Math.max(from, to) > 0
+                && Math.min(from, to) < length * length;
+    }
+
+    /** How far along a line a point lies, times the length of the line. */
+    private static long along(Stroke line, int x, int y) {
+        return (long) (line.x2() - line.x1()) * (x - line.x1()) + (long) (line.y2() - line.y1()) * (y - line.y1());
     }
 
     private static Stroke reversed(Stroke line) {
@@ -283,13 +375,13 @@ final class Picture {
         data.put("symbols", symbols);
         data.put("distances", distances);
         data.put("labels", labels.placed().stream().map(this::label).toList());
-        int below = frame.bottom() + 60;
+        int below = frame.bottom() + 95;
         if (unit.isPresent()) {
             rulers(unit.get(), data);
-            below += 440;
+            below += 405;
         }
-        int end = legend(format.beside() ? frame.top() + 80 : below, words, data);
-        end = key(Math.max(end, below), data);
+        int end = legend(below, words, data);
+        end = key(Math.max(end, below) + (labels.numbered().isEmpty() ? 0 : 50), data);
         data.put("width", Paper.units(format.width()));
         data.put("height", Paper.units(end));
         return data;
@@ -310,7 +402,12 @@ final class Picture {
         data.put("top", Paper.units(box.top()));
         data.put("wide", Paper.units(box.right() - box.left()));
         data.put("high", Paper.units(box.bottom() - box.top()));
-        placed.leader().ifPresent(leader -> data.put("leader", Paper.path(leader)));
+        data.put("number", placed.number());
+        placed.leader().ifPresent(leader -> {
+            data.put("leader", Paper.path(leader));
+            data.put("x", Paper.units(leader.x1()));
+            data.put("y", Paper.units(leader.y1()));
+        });
         data.put(
                 "lines",
                 placed.lines().stream()
@@ -372,54 +469,80 @@ final class Picture {
         return at.divide(one, 0, RoundingMode.HALF_EVEN).toPlainString();
     }
 
-    /** Below the frame in two columns, or beside it in one. Returns where it ends. */
+    /** Below the frame, one after the other in as many rows as that takes. Returns where it ends. */
     private int legend(int top, Function<Drawn, List<String>> words, Map<String, Object> data) {
         List<Map<String, Object>> legend = new ArrayList<>();
-        int columns = format.beside() ? 1 : 2;
-        int left = format.beside() ? format.frame().right() + 160 : 40;
-        int column = (format.width() - left) / columns;
-        int line = Labels.lineHeight(format.size());
+        int most = format.width() - LEGEND_LEFT;
+        int x = LEGEND_LEFT;
         int y = top;
-        int i = 0;
+        int high = 0;
         for (Drawn kind : kinds) {
-            List<String> lines = words.apply(kind);
+            int sample = kind.isSymbol() ? SYMBOL_SAMPLE : LEGEND_SAMPLE;
+            List<String> lines = wrapped(words.apply(kind), most - LEGEND_SAMPLE);
             if (!lines.isEmpty()) {
+                int wide = Math.max(format.column(), sample + widest(lines) + 60);
+                if (x > LEGEND_LEFT && x + wide > most + LEGEND_LEFT) {
+                    x = LEGEND_LEFT;
+                    y += high;
+                    high = 0;
+                }
+                high = Math.max(high, Math.max(LEGEND_ROW, lines.size() * Labels.lineHeight(format.size()) + 30));
                 legend.add(Map.of(
                         "kind", kind.id(),
                         "lines", lines,
-                        "x", Paper.units(left + i % columns * column),
+                        "x", Paper.units(x),
                         "y", Paper.units(y),
-                        "sample", Paper.units(LEGEND_SAMPLE),
-                        "fit", Paper.units(column - LEGEND_SAMPLE - 40)));
-                i++;
-                y += i % columns == 0 ? Math.max(LEGEND_ROW, lines.size() * line + 30) : 0;
+                        "across", Paper.units(sample - 60),
+                        "sample", Paper.units(sample),
+                        "fit", Paper.units(wide - sample)));
+                x += wide;
             }
         }
         data.put("legend", legend);
-        return y + (i % columns == 0 ? 0 : LEGEND_ROW);
+        return y + high;
+    }
+
+    private int widest(List<String> texts) {
+        return texts.stream()
+                .mapToInt(text -> Lettering.width(text, format.size(), false))
+                .max()
+                .orElse(0);
+    }
+
+    private List<String> wrapped(List<String> texts, int width) {
+        return texts.stream()
+                .flatMap(text -> Lettering.wrapped(text, format.size(), width).stream())
+                .toList();
     }
 
     /** What was put there as numbers, in as many columns as there is room for. Returns where it ends. */
     private int key(int top, Map<String, Object> data) {
         List<Map<String, Object>> key = new ArrayList<>();
-        int longest = labels.numbered().stream()
-                .mapToInt(text -> Lettering.width(text, format.size(), false))
-                .max()
-                .orElse(0);
-        int columns = Math.max(1, format.width() / (longest + LEGEND_SAMPLE + 40));
-        int column = format.width() / columns;
-        int row = Labels.lineHeight(format.size()) + 10;
-        for (String text : labels.numbered()) {
-            int i = key.size();
+        List<String> texts = labels.numbered();
+        int columns =
+                Math.max(1, (format.width() - LEGEND_LEFT) / (Math.min(widest(texts), KEY_WIDEST) + KEY_SAMPLE + 40));
+        int column = (format.width() - LEGEND_LEFT) / columns;
+        int fit = column - KEY_SAMPLE - 40;
+        int rows = (texts.size() + columns - 1) / columns;
+        int end = top;
+        int y = top;
+        for (int i = 0; i < texts.size(); i++) {
+            y = i % rows == 0 ? top : y;
+            List<String> lines = wrapped(List.of(texts.get(i)), fit);
             key.add(Map.of(
                     "number", String.valueOf(i + 1),
-                    "words", text,
-                    "x", Paper.units(i % columns * column),
-                    "y", Paper.units(top + i / columns * row),
-                    "sample", Paper.units(LEGEND_SAMPLE),
-                    "fit", Paper.units(column - LEGEND_SAMPLE - 40)));
+                    "lines", lines,
+                    "x", Paper.units(LEGEND_LEFT + i / rows * column),
+                    "y", Paper.units(y),
+                    "wide",
+                            Paper.units(
+                                    Math.max(SYMBOL, Lettering.width(String.valueOf(i + 1), format.size(), true) + 14)),
+                    "sample", Paper.units(KEY_SAMPLE),
+                    "fit", Paper.units(fit)));
+            y += lines.size() * Labels.lineHeight(format.size()) + 20;
+            end = Math.max(end, y);
         }
         data.put("key", key);
-        return top + (key.size() + columns - 1) / columns * row;
+        return end;
     }
 }

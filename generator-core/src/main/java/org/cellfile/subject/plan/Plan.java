@@ -1,5 +1,7 @@
 package org.cellfile.subject.plan;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +10,7 @@ import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
+import org.cellfile.geometry.Point;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Unit;
@@ -187,6 +190,28 @@ public record Plan(
     /** True when something stands on it against which a robot could press somebody. */
     public boolean bars() {
         return !robots.isEmpty() && structures.stream().anyMatch(Structure::bars);
+    }
+
+    /** The unit in which its points are written; millimetres when that could not be read. */
+    Unit pointsIn() {
+        return unit.value().flatMap(Unit::of).orElse(Unit.MILLIMETRE);
+    }
+
+    /** A point as it is written on the plan: in inches to the hundredth, in millimetres to the tenth. */
+    String words(Point point) {
+        Unit in = pointsIn();
+        return in.equals(Unit.MILLIMETRE)
+                ? point.toString()
+                : new Point(hundredths(point.x(), in), hundredths(point.y(), in)).toString();
+    }
+
+    private static BigDecimal hundredths(BigDecimal millimetres, Unit in) {
+        return new Quantity(millimetres, Unit.MILLIMETRE).in(in).number().setScale(2, RoundingMode.HALF_EVEN);
+    }
+
+    /** A point that somebody wrote; as written where it could not be read. */
+    String words(Stated<Point> point) {
+        return point.value().map(this::words).orElse(point.characters());
     }
 
     private static <T> List<T> each(List<Section> sections, Unit unit, BiFunction<Section, Unit, T> reader) {

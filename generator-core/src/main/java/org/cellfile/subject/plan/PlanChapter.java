@@ -43,12 +43,12 @@ public final class PlanChapter {
                         + " was not examined."));
         registers.bypasses().stream().filter(Bypass::open).forEach(bypass -> blocks.add(inPlace(bypass)));
         blocks.add(about(layout.plan(), identity));
-        blocks.addAll(new PlanDrawing(layout).measured(workings));
         blocks.add(distances(layout, workings));
         blocks.add(workings.rows("How the distances were come by", "Safeguard", layout.distances()));
         if (!layout.distances().isEmpty()) {
             blocks.add(Workings.symbols(layout.distances()));
         }
+        blocks.addAll(new PlanDrawing(layout).measured(workings));
         blocks.addAll(PerimeterTables.of(layout, workings));
         blocks.add(new Section(
                 "", "Views, gaps, emergency stops and resets on the plan", StandingThings.of(layout, workings)));
@@ -74,7 +74,11 @@ public final class PlanChapter {
         return new Facts(List.of(
                 new Fact("Drawing", plan.drawing().characters()),
                 new Fact("Origin and axes", plan.axes().characters()),
-                new Fact("Points in tables and workings", "in millimetres, first to the right, then upwards"),
+                new Fact(
+                        "Points on drawings and in tables",
+                        "in " + (plan.pointsIn().equals(Unit.INCH) ? "inches" : "millimetres")
+                                + ", first to the right, then upwards"),
+                new Fact("Points in workings", "in millimetres, as they were read"),
                 new Fact(
                         "Held against the floor",
                         "by " + identity.nameOf(plan.by()) + " on " + plan.on().characters()),
@@ -105,6 +109,7 @@ public final class PlanChapter {
                                                 .distance(),
                                         Side.DOWN),
                                 distance.difference()
+                                        .map(apart -> apart.in(layout.plan().pointsIn()))
                                         .map(apart ->
                                                 (apart.unit().equals(Unit.INCH) ? HUNDREDTHS : TENTHS).round(apart))
                                         .map(Quantity::toString)

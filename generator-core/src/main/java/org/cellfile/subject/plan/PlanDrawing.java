@@ -20,7 +20,6 @@ import org.cellfile.geometry.Shape;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding.Side;
 import org.cellfile.quantity.Unit;
-import org.cellfile.source.Stated;
 import org.cellfile.subject.mode.Mode;
 import org.cellfile.subject.mode.Mode.State;
 import org.cellfile.subject.plan.Labels.Box;
@@ -117,7 +116,7 @@ final class PlanDrawing {
     private Map<String, Object> data(String id, String title, Extent extent, Consumer<Picture> drawing) {
         Map<String, Object> data = Map.of();
         for (int lower : LOWER_EDGES) {
-            Picture picture = new Picture(extent, new Format(new Box(440, 30, 6380, lower), 6400, 105, false));
+            Picture picture = new Picture(extent, new Format(new Box(440, 30, 6380, lower), 6400, 105, 3170));
             drawing.accept(picture);
             data = picture.data(id, title, unit(), kind -> List.of(kind.words()));
             if (data.get("height") instanceof BigDecimal height && height.compareTo(HIGHEST) <= 0) {
@@ -262,12 +261,13 @@ final class PlanDrawing {
                         .map(needed -> counted.coherent().subtract(needed.coherent())));
     }
 
-    private static String told(List<PlanDistance> distances, Workings workings) {
+    private String told(List<PlanDistance> distances, Workings workings) {
         Map<String, String> governing = governing(distances);
         return distances.stream()
                 .map(distance -> "`" + distance.tag() + "` is " + workings.inUnits(distance.distance()) + " from `"
-                        + distance.zone() + "`, from " + distance.between().from() + " to "
-                        + distance.between().to() + "; required "
+                        + distance.zone() + "`, from "
+                        + plan.words(distance.between().from()) + " to "
+                        + plan.words(distance.between().to()) + "; required "
                         + workings.inUnits(distance.guarding().separationDistance())
                         + (distance.tag().equals(governing.get(distance.zone())) ? "; this one governs. " : ". "))
                 .collect(Collectors.joining());
@@ -276,15 +276,12 @@ final class PlanDrawing {
     /** Where people find what they need. */
     private String places() {
         return Stream.of(
-                        plan.devices().stream().map(device -> device.of().characters() + " at " + at(device.at())),
-                        plan.places().stream().map(place -> place.tag().characters() + " at " + at(place.at())),
+                        plan.devices().stream()
+                                .map(device -> device.of().characters() + " at " + plan.words(device.at())),
+                        plan.places().stream().map(place -> place.tag().characters() + " at " + plan.words(place.at())),
                         plan.waysOut().stream()
-                                .map(way -> "way out " + way.name().characters() + " at " + at(way.at())))
+                                .map(way -> "way out " + way.name().characters() + " at " + plan.words(way.at())))
                 .flatMap(Function.identity())
                 .collect(Collectors.joining("; ", "Devices, places and ways out: ", "."));
-    }
-
-    private static String at(Stated<Point> point) {
-        return point.value().map(Point::toString).orElse(point.characters());
     }
 }

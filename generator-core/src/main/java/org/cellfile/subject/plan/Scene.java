@@ -1,15 +1,11 @@
 package org.cellfile.subject.plan;
 
-import java.math.BigDecimal;
-import java.math.MathContext;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import org.cellfile.geometry.Arcs;
-import org.cellfile.geometry.Between;
 import org.cellfile.geometry.Point;
 import org.cellfile.geometry.Shape;
 import org.cellfile.source.Stated;
@@ -46,6 +42,7 @@ final class Scene {
         zones(named);
         plan.robots().forEach(this::robot);
         plan.structures().forEach(structure -> structure(structure, named));
+        DoorSwing.of(layout).forEach(this::swing);
         for (Guarding guarding : layout.around().safeguards()) {
             safeguard(guarding, acts.test(guarding.tag()), text.apply(guarding));
         }
@@ -75,8 +72,7 @@ final class Scene {
             if (guarding.safeguard().device().footprint() == Footprint.AREA) {
                 continue; // nobody sees a field, and its hatching would pass for that of a zone
             }
-            boolean door = guarding.safeguard().kind().closedByHand();
-            safeguard(guarding, true, Optional.of(guarding.tag()).filter(tag -> door));
+            safeguard(guarding, true, Optional.empty());
         }
         reader.at().value().ifPresent(at -> picture.symbol(Drawn.READER, at));
         plan.devices().stream()
@@ -89,11 +85,8 @@ final class Scene {
         for (DrawnZone zone : plan.zones()) {
             Shape shape = layout.zone(zone.of().characters());
             picture.hatched(Drawn.ZONE, shape);
-            Shape besides = shape.without(Shape.of(plan.robots().stream()
-                    .flatMap(robot -> reach(robot).stream())
-                    .toList()));
             if (named.test(zone.of().characters(), shape)) {
-                picture.text(besides.empty() ? shape : besides, true, zone.of().characters());
+                picture.text(shape, true, zone.of().characters());
             }
         }
     }
@@ -121,7 +114,10 @@ final class Scene {
         robot.restricted().ifPresent(space -> picture.draw(Drawn.RESTRICTED, space.shape(Arcs.AROUND)));
         reach(robot).ifPresent(reach -> picture.draw(Drawn.REACH, reach));
         place(Drawn.ROBOT, robot.base(), robot.of().characters());
-        symbol(Drawn.CONTROLLER, robot.controller());
+        place(
+                Drawn.CONTROLLER,
+                robot.controller(),
+                "controller of " + robot.of().characters());
     }
 
     private Optional<Shape> reach(DrawnRobot robot) {
@@ -157,28 +153,34 @@ final class Scene {
             piece.warning()
                     .filter(field -> acts)
                     .ifPresent(field -> picture.draw(Drawn.WARNING, field.shape(Arcs.WITHIN)));
-            piece.swing().ifPresent(swing -> swing(piece, swing));
             piece.scanner().ifPresent(scanner -> symbol(Drawn.SCANNER, scanner.at()));
         }
         Shape shape = layout.safeguard(guarding.tag());
         Footprint footprint = guarding.safeguard().device().footprint();
         switch (footprint) {
-            case AREA -> floor(shape, acts);
+            case AREA -> floor(guarding, shape, acts);
             case LINE -> picture.draw(acts ? line(guarding) : Drawn.SUSPENDED_LINE, shape);
             case SPOT -> {
                 picture.draw(Drawn.TWO_HAND, shape);
-                shape.parts().forEach(part -> picture.symbol(Drawn.TWO_HAND, part.within()));
+                shape.parts()
+                        .forEach(part -> picture.symbol(
+                                Drawn.TWO_HAND, part.within(), text.stream().toArray(String[]::new)));
             }
         }
-        text.ifPresent(words -> picture.text(shape, footprint == Footprint.AREA, words));
+        if (footprint != Footprint.SPOT) {
+            text.ifPresent(words -> picture.text(shape, footprint == Footprint.AREA, words));
+        }
     }
 
-    private void floor(Shape shape, boolean acts) {
-        if (acts) {
-            picture.hatched(Drawn.FLOOR, shape);
-        } else {
+    /** Of a field what its scanner sees is what acts; the rest of it is dotted. */
+    private void floor(Guarding guarding, Shape shape, boolean acts) {
+        if (!acts) {
             picture.draw(Drawn.SUSPENDED_FLOOR, shape);
+            return;
         }
+        Shape effective = layout.effective(guarding.tag());
+        picture.draw(Drawn.NOT_SEEN, shape.without(effective).areas().roomFor(Straight.NARROWEST));
+        picture.hatched(Drawn.FLOOR, effective);
     }
 
     private static Drawn line(Guarding guarding) {
@@ -188,35 +190,9 @@ final class Scene {
     }
 
     /** The leaf as it stands open, and the floor over which it comes there. */
-    private void swing(DrawnSafeguard door, DrawnSafeguard.Swing swing) {
-        if (swing.hinge().value().isEmpty()
-                || swing.open().value().isEmpty()
-                || !(door.outline().orElse(null) instanceof Outline.Line leaf)) {
-            return;
-        }
-        Point hinge = swing.hinge().value().get();
-        Point open = swing.open().value().get();
-        Point closed = leaf.points().stream()
-                .max(Comparator.comparing(point -> new Between(hinge, point).square()))
-                .orElseThrow();
-        picture.draw(Drawn.SWING, Shape.line(List.of(hinge, open)));
-        Shape between =
-                Shape.area(List.of(hinge, beyond(hinge, closed), beyond(hinge, closed, open), beyond(hinge, open)));
-        BigDecimal radius = new Between(hinge, closed).square().sqrt(MathContext.DECIMAL64);
-        if (radius.signum() > 0 && between.crossing().isEmpty()) {
-            picture.draw(Drawn.SWING, Shape.circle(hinge, radius, Arcs.WITHIN).common(between));
-        }
-    }
-
-    /** Three times as far from the hinge as the way to all these points one after the other. */
-    private static Point beyond(Point hinge, Point... points) {
-        BigDecimal x = hinge.x();
-        BigDecimal y = hinge.y();
-        for (Point point : points) {
-            x = x.add(point.x().subtract(hinge.x()).multiply(BigDecimal.valueOf(3)));
-            y = y.add(point.y().subtract(hinge.y()).multiply(BigDecimal.valueOf(3)));
-        }
-        return new Point(x, y);
+    private void swing(DoorSwing swing) {
+        picture.draw(Drawn.SWING, swing.swept());
+        picture.draw(Drawn.SWING, Shape.line(List.of(swing.hinge(), swing.open())));
     }
 
     private Drawn kind(DrawnDevice drawn, Predicate<String> acts) {

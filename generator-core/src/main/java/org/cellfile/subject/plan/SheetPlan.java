@@ -16,8 +16,8 @@ import org.cellfile.subject.plan.Picture.Format;
 /** The small plan on a posted sheet: where it hangs, where an emergency stop is and where one gets out. */
 public final class SheetPlan {
 
-    /** As wide as the sheet, and no higher than a quarter of that; its type is as large as that in the foot. */
-    private static final Format STRIP = new Format(new Box(20, 20, 4100, 1720), 6400, 120, true);
+    /** A column beside the steps, 52 mm wide or more, in which its type is 9 pt at least. */
+    private static final Format COLUMN = new Format(new Box(10, 10, 1670, 1110), 1680, 105, 0);
 
     private static final Map<Drawn, String> KEYS = Map.of(
             Drawn.READER, "reader",
@@ -45,7 +45,7 @@ public final class SheetPlan {
                 .filter(place -> place.at().value().isPresent())
                 .toList();
         return new PlanDrawing(layout).all().filter(all -> hangs.size() == 1).map(all -> {
-            Picture picture = new Picture(all, STRIP);
+            Picture picture = new Picture(all, COLUMN);
             new Scene(layout, picture).drawSmall(hangs.get(0), name -> joined(text.apply(name)));
             return new Drawing(
                     PlanDrawing.TEMPLATE,

@@ -58,9 +58,18 @@ public final class StandingRoom implements Recomputed {
      * @param area of the floor that one gets to from there undetected, in m²
      */
     public record Place(String zone, Point at, BigDecimal area) {
-        /** For print. */
+        /** For print, in millimetres. */
         public String words() {
-            return "at " + at + ", " + area.toPlainString() + " m²";
+            return words(at.toString());
+        }
+
+        /** For print, as it is written on the plan. */
+        String words(Plan plan) {
+            return words(plan.words(at));
+        }
+
+        private String words(String point) {
+            return "at " + point + ", " + area.toPlainString() + " m²";
         }
     }
 
@@ -117,7 +126,8 @@ public final class StandingRoom implements Recomputed {
                                 "the safeguard",
                                 "what stands behind it",
                                 drawn.get(0).of().where().position()),
-                        Rounding.down(Quantity.millimetres("1"))));
+                        Rounding.down(Quantity.millimetres("1"))
+                                .beside(layout.plan().uncertainty().value())));
     }
 
     private boolean isField() {

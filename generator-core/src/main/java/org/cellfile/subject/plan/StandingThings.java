@@ -58,11 +58,11 @@ final class StandingThings {
                 layout.fields().stream()
                         .map(field -> List.of(
                                 field.guarding().tag(),
-                                field.at().toString(),
+                                layout.plan().words(field.at()),
                                 Straight.area(field.drawn()),
                                 Straight.area(field.seen()),
                                 orNothing(field.parts().stream()
-                                        .map(part -> Straight.place(part.floor()) + " " + part.because())
+                                        .map(part -> Straight.place(layout.plan(), part.floor()) + " " + part.because())
                                         .collect(Collectors.joining("; ")))))
                         .toList());
     }
@@ -85,7 +85,7 @@ final class StandingThings {
                                         .collect(Collectors.joining(", ")),
                                 workings.inUnits(one.distance()),
                                 Straight.area(one.needed()),
-                                one.open().empty() ? "nothing of it" : Straight.place(one.open())))
+                                one.open().empty() ? "nothing of it" : Straight.place(layout.plan(), one.open())))
                         .toList());
     }
 
@@ -133,10 +133,11 @@ final class StandingThings {
                 layout.swings().stream()
                         .map(swing -> List.of(
                                 swing.guarding().tag(),
-                                swing.hinge().toString(),
-                                swing.open().toString(),
+                                layout.plan().words(swing.hinge()),
+                                layout.plan().words(swing.open()),
                                 swing.struck(layout)
-                                        .map(struck -> struck.tag() + ": " + Straight.place(struck.floor()))
+                                        .map(struck ->
+                                                struck.tag() + ": " + Straight.place(layout.plan(), struck.floor()))
                                         .orElse("no robot and no structure")))
                         .toList());
     }
@@ -178,7 +179,8 @@ final class StandingThings {
                                 reset.hidden().isEmpty()
                                         ? "nothing that holds a person"
                                         : reset.hidden().stream()
-                                                .map(part -> part.zone() + ": " + Straight.place(part.floor()))
+                                                .map(part -> part.zone() + ": "
+                                                        + Straight.place(layout.plan(), part.floor()))
                                                 .collect(Collectors.joining("; ")),
                                 reset.fromInside()
                                         .map(far -> "yes, at " + workings.inUnits(far))

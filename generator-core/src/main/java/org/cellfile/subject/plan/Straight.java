@@ -63,6 +63,11 @@ final class Straight {
         return area(floor) + " around " + floor.within();
     }
 
+    /** The same with the place as it is written on the plan. */
+    static String place(Plan plan, Shape floor) {
+        return area(floor) + " around " + plan.words(floor.within());
+    }
+
     /** How much floor it is, to three digits. */
     static String area(Shape floor) {
         BigDecimal area = floor.area().movePointLeft(SQUARE_METRE).round(new MathContext(DIGITS_OF_AN_AREA));

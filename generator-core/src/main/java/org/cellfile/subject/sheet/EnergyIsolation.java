@@ -14,7 +14,7 @@ import org.cellfile.subject.energy.Energy;
 /**
  * Isolating every energy before somebody works in the cell, for those who may. The order is the sequence of 29 CFR 1910.147(d) and
  * (e): prepare and shut down, isolate and lock, release what is stored, verify, give back (published: the text of the regulation in a
- * reprint). No part tells of the emergency stop, which does nothing at a cell without energy; that is on the sheet for emergencies.
+ * reprint). No part tells of the emergency stop, which does nothing at a cell without energy; whom to call stands on it.
  */
 @AutoService(SheetSort.class)
 public final class EnergyIsolation implements IsolationSheet {
@@ -50,7 +50,8 @@ public final class EnergyIsolation implements IsolationSheet {
                 isolate(energies, cell, wording),
                 verify(energies, wording),
                 restore(wording),
-                EverySheet.never(cell, wording));
+                EverySheet.never(cell, wording),
+                EverySheet.emergencyWithoutEnergy(cell, wording));
     }
 
     private static Part isolate(Energies energies, PostedCell cell, Wording wording) {

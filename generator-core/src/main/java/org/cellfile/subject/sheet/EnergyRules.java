@@ -60,7 +60,8 @@ public final class EnergyRules implements IsolationSheet {
                                 cell,
                                 wording,
                                 items("enforcement", Sign.INFORMATION, wording, procedure, Item.ENFORCEMENT)),
-                        EverySheet.never(cell, wording))
+                        EverySheet.never(cell, wording),
+                        EverySheet.emergencyWithoutEnergy(cell, wording))
                 .filter(part -> !part.lines().isEmpty())
                 .toList();
     }

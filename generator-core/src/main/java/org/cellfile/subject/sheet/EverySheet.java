@@ -2,6 +2,7 @@ package org.cellfile.subject.sheet;
 
 import java.util.List;
 import org.cellfile.dossier.Sheet.Kind;
+import org.cellfile.dossier.Sign;
 import org.cellfile.subject.identity.CellFacts;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.subject.safeguard.Safeguard;
@@ -24,6 +25,12 @@ final class EverySheet {
     static Part emergency(PostedCell cell, Wording wording) {
         return new Part("emergency", Kind.EMERGENCY, wording.shared("every-sheet.emergency"), true, List.of())
                 .line("stop", wording.shared("every-sheet.emergency.stop"))
+                .line("call", call(cell, wording));
+    }
+
+    /** The same where no energy is left that an emergency stop could cut off. */
+    static Part emergencyWithoutEnergy(PostedCell cell, Wording wording) {
+        return new Part("emergency", Sign.FIRST_AID, wording.shared("every-sheet.emergency"), false, List.of())
                 .line("call", call(cell, wording));
     }
 

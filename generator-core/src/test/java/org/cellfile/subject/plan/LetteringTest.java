@@ -4,10 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.util.List;
 import java.util.Objects;
 import org.apache.fontbox.ttf.TTFParser;
 import org.apache.fontbox.ttf.TrueTypeFont;
 import org.apache.pdfbox.io.RandomAccessReadBuffer;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -40,5 +42,14 @@ class LetteringTest {
     private static int width(TrueTypeFont face, int letter) throws IOException {
         int glyph = face.getUnicodeCmapLookup().getGlyphId(letter);
         return Math.toIntExact((long) face.getAdvanceWidth(glyph) * SIZE / face.getUnitsPerEm());
+    }
+
+    @Test
+    void linesAreBrokenBetweenWords() {
+        String text = "gate 3, south side of hall 2";
+        List<String> lines = Lettering.wrapped(text, 105, 800);
+        assertThat(String.join(" ", lines)).isEqualTo(text);
+        assertThat(lines).hasSizeGreaterThan(1).allMatch(line -> Lettering.width(line, 105, false) <= 800);
+        assertThat(Lettering.wrapped("Schutzeinrichtungen", 105, 100)).containsExactly("Schutzeinrichtungen");
     }
 }

@@ -3,10 +3,10 @@
   white and grey: what a thing is shows by its line and its filling, never by its colour alone.
     marks      shapes of a kind as paths, the lowest first; hatching: the lines within one
     symbols    of a kind at a place
-    distances  line, heads, bar across it, ends
-    labels     boxes of text, with a leader to the thing where they stand apart from it
+    distances  line, heads, bar across it, ends; aside: from its ends to its line where that is drawn beside another
+    labels     boxes of text, or numbers, with a leader to the thing where they stand apart from it
     along, up  ticks of the rulers, where the drawing has some
-    legend     a sample and words of each kind that occurs; key: what the numbers stand for
+    legend     a sample and words of each kind that occurs; key: what the circled numbers stand for
     planAcross in mm, of the whole drawing, by the page it is on; missing for 160 mm
     standalone the lines above it in a file of its own; missing on a page
 -->
@@ -17,6 +17,7 @@
   "restricted":      {"width": 1.1, "dash": "10 3 2 3"},
   "warning":         {"width": 0.7, "dash": "1.5 2.5"},
   "floor":           {"width": 1.2},
+  "not-seen":        {"width": 0.8, "dash": "0.8 2.4"},
   "zone":            {"width": 1.4},
   "passable":        {"width": 0.7, "dash": "4 1.5", "fill": "#fff"},
   "structure":       {"width": 0.9, "fill": "#ddd"},
@@ -71,6 +72,7 @@
 
 <#-- A distance with a ring at the safeguard and a dot at the hazard zone. -->
 <#macro distance of>
+  <#if of.aside??><@path d=of.aside width=0.4/></#if>
   <#if of.line??><@path d=of.line width=of.governs?then(1.8, 0.9)/><path d="${of.heads}" fill="#000"/></#if>
   <#if of.bar??><@path d=of.bar width=1.8/></#if>
   <@disc x=of.x1 y=of.y1 r=2.2 fill="#fff" width=1/>
@@ -78,13 +80,13 @@
 </#macro>
 
 <#-- What a kind looks like, beside its words. -->
-<#macro sample kind x y>
+<#macro sample kind x y across>
   <#local line = "M${e.n(x)} ${e.n(y)} L${e.n(x + 27)} ${e.n(y)}" box = "M${e.n(x)} ${e.n(y - 4.5)} L${e.n(x + 27)} ${e.n(y - 4.5)} L${e.n(x + 27)} ${e.n(y + 4.5)} L${e.n(x)} ${e.n(y + 4.5)} Z">
   <#if ["distance", "governs"]?seq_contains(kind)>
-    <#local strong = (kind == "governs")>
+    <#local strong = (kind == "governs") line = "M${e.n(x)} ${e.n(y)} L${e.n(x + 23)} ${e.n(y)}">
     <@path d=line width=strong?then(1.8, 0.9)/>
     <#if !strong><path d="M${e.n(x + 8)} ${e.n(y - 4)} L${e.n(x + 8)} ${e.n(y + 4)}" stroke="#000" stroke-width="1.8"/></#if>
-    <@disc x=x y=y r=2.2 fill="#fff" width=1/><@disc x=x + 27 y=y r=strong?then(3.2, 2.2)/>
+    <@disc x=x y=y r=2.2 fill="#fff" width=1/><@disc x=x + 23 y=y r=strong?then(3.2, 2.2)/>
   <#elseif ["guard", "door", "line", "suspended-line", "reach", "restricted", "swing"]?seq_contains(kind)><@mark kind=kind d=line/>
   <#elseif looks[kind]?? && kind != "two-hand">
     <@mark kind=kind d=box/>
@@ -94,7 +96,7 @@
         <@mark kind=kind d="M${e.n(from)} ${e.n(y + 4.5)} L${e.n(to)} ${e.n(y - 4.5)}" hatching=true/>
       </#list>
     </#if>
-  <#else><@symbol kind=kind x=x + 13.5 y=y/></#if>
+  <#else><@symbol kind=kind x=x + across / 2 y=y/></#if>
 </#macro>
 
 <#-- In a file of its own lines of words stand above it; elsewhere there is none. -->
@@ -116,11 +118,11 @@
   <#list data.marks?filter(one -> one.kind == "zone") as each><@mark kind=each.kind d=each.path hatching=each.hatching/></#list>
   <rect x="${e.n(data.left)}" y="${e.n(data.top)}" width="${e.n(data.right - data.left)}" height="${e.n(data.bottom - data.top)}" fill="none" stroke="#000" stroke-width="0.8"/>
   <#list data.distances as each><@distance of=each/></#list>
-  <#list data.labels as label><#if label.leader??><@path d=label.leader width=0.5/></#if></#list>
+  <#list data.labels as label><#if label.leader??><@path d=label.leader width=0.5/><@disc x=label.x y=label.y r=1.2 width=0/></#if></#list>
   <#list data.symbols as each><#if each.leader??><@path d=each.leader width=0.5/></#if></#list>
   <#list data.symbols as each><@symbol kind=each.kind x=each.x y=each.y turn=each.turn!0/></#list>
   <#list data.labels as label>
-    <rect x="${e.n(label.left)}" y="${e.n(label.top)}" width="${e.n(label.wide)}" height="${e.n(label.high)}" fill="#fff"/>
+    <rect x="${e.n(label.left)}" y="${e.n(label.top)}" width="${e.n(label.wide)}" height="${e.n(label.high)}"<#if label.number> rx="${e.n(label.high / 2)}" stroke="#000" stroke-width="0.6"</#if> fill="#fff"/>
     <#list label.lines as line>
     <text x="${e.n(label.left + label.wide / 2)}" y="${e.n(label.top + data.lineHeight * line?counter - data.size * 0.14)}" font-size="${data.size}" text-anchor="middle"<#if line.bold> font-weight="bold"</#if> data-fit="${e.n(label.wide)}">${line.text}</text>
     </#list>
@@ -137,13 +139,16 @@
     <@e.text x=x + data.scale + 8 y=y + 2.6>${data.scaleWords}; coordinates in ${data.unit}</@e.text>
   </#if>
   <#list data.legend as entry>
-    <@sample kind=entry.kind x=entry.x y=entry.y/>
+    <@sample kind=entry.kind x=entry.x y=entry.y across=entry.across/>
     <#list entry.lines as line>
     <text x="${e.n(entry.x + entry.sample)}" y="${e.n(entry.y + data.size * 0.35 + data.lineHeight * line?index)}" font-size="${data.size}" text-anchor="start" data-fit="${e.n(entry.fit)}">${line}</text>
     </#list>
   </#list>
   <#list data.key as entry>
-    <@e.text x=entry.x y=entry.y + 3.6 bold=true>${entry.number}</@e.text>
-    <@e.text x=entry.x + entry.sample y=entry.y + 3.6 fit=entry.fit>${entry.words}</@e.text>
+    <rect x="${e.n(entry.x)}" y="${e.n(entry.y - 6.6)}" width="${e.n(entry.wide)}" height="13.2" rx="6.6" fill="#fff" stroke="#000" stroke-width="0.6"/>
+    <@e.text x=entry.x + entry.wide / 2 y=entry.y + 3.6 anchor="middle" bold=true>${entry.number}</@e.text>
+    <#list entry.lines as line>
+    <text x="${e.n(entry.x + entry.sample)}" y="${e.n(entry.y + data.size * 0.35 + data.lineHeight * line?index)}" font-size="${data.size}" text-anchor="start" data-fit="${e.n(entry.fit)}">${line}</text>
+    </#list>
   </#list>
 </svg>

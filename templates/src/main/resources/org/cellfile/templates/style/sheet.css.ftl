@@ -10,7 +10,8 @@
          pageHigh = {"A4": 297, "Letter": 279.4, "A3": 420, "Tabloid": 431.8}[sheet.paper]
          large = (pageHigh > 400)
          together = (sheet.languages?size > 1)
-         larger = (large && !together)?then(1.3, 1)>
+         larger = (large && !together)?then(1.3, 1)
+         planWide = (larger gt 1)?then(78, 52)>
 <#global bandHigh = ((pageHigh - 30) / 0.36)?floor>
 @page {
   size: ${pageWide?c}mm ${pageHigh?c}mm;
@@ -21,7 +22,7 @@
   @left-top { content: element(band); vertical-align: top; text-align: left; padding-left: 8mm; }
 </#if>
 }
-body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
+body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.15; }
 .head, .head-id, .foot-draft { font-size: 9pt; line-height: 1.2; }
 .head-row div { padding-bottom: 0.8mm; }
 .head-logo { width: 16%; }
@@ -31,18 +32,21 @@ body { font-size: ${(14 * larger)?string('0.##')}pt; line-height: 1.17; }
 .sheet { position: relative; height: ${(pageHigh - 32)?c}mm; }
 
 .sheet h1 { font-size: ${(36 * larger)?string('0.##')}pt; line-height: 1.06; font-weight: bold; letter-spacing: -0.3pt; }
-.place { font-size: ${(10 * larger)?string('0.##')}pt; margin-top: 1.2mm; margin-bottom: 1.2mm; }
+.place { font-size: ${(10 * larger)?string('0.##')}pt; margin-top: 0.8mm; margin-bottom: 0.8mm; }
 .mark { font-weight: bold; }
 
-.panel { display: table; width: 100%; table-layout: fixed; border-top: 1.6pt solid #000; padding-top: 1.1mm; margin-bottom: 1.1mm; page-break-inside: auto; }
-.panel-emergency { border: 2.6pt solid #000; padding: 1.1mm 1.5mm 0.6mm 1.5mm; }
+.panel { display: table; width: 100%; table-layout: fixed; border-top: 1.6pt solid #000; padding-top: 0.8mm; margin-bottom: 0.8mm; page-break-inside: auto; }
+.panel-emergency { border: 2.6pt solid #000; padding: 0.8mm 1.5mm 0.4mm 1.5mm; }
 .sign { display: table-cell; width: 16mm; vertical-align: top; }
 .sign svg { width: 13mm; height: 13mm; }
 .panel p.meaning { float: right; font-size: 9pt; line-height: 1.1; margin: 1.4mm 0 0 3mm; }
 .panel-words { display: table-cell; vertical-align: top; }
 .panel h2 { font-size: 1.14em; line-height: 1.12; font-weight: bold; margin-bottom: 0.4mm; }
 .panel p { margin-bottom: 0.3mm; }
-.plan { border-top: 1.6pt solid #000; padding-top: 1.1mm; page-break-inside: auto; }
+.beside { display: table; width: 100%; table-layout: fixed; }
+.beside-words { display: table-cell; vertical-align: top; }
+.beside-plan { display: table-cell; width: ${planWide}mm; padding-left: 3mm; vertical-align: top; }
+.plan { border-top: 1.6pt solid #000; padding-top: 0.8mm; page-break-inside: auto; }
 .plan h2 { font-size: 1.14em; line-height: 1.12; font-weight: bold; margin-bottom: 1mm; }
 .plan svg { display: block; }
 .step { display: table; width: 100%; table-layout: fixed; }
