@@ -116,7 +116,7 @@ public record ReadSheet(String about, Standing standing, List<String> because) {
 
         private ReadSheet notPrinted(String about, SheetCode code, List<String> because) {
             List<String> languages = sheets(now)
-                    .filter(sheet -> sheet.id().equals(code.sheet()))
+                    .filter(sheet -> sheet.name().equals(code.sheet()))
                     .map(sheet -> String.join(" ", sheet.languages()))
                     .toList();
             because.add(

@@ -8,6 +8,7 @@ import java.util.Map;
  *
  * @param id which sheet it is
  * @param languages BCP 47 language tags, at least one
+ * @param place on the plan at which this print hangs; empty where one print hangs at all places
  * @param paper {@code A4}, {@code A3}, {@code Letter} or {@code Tabloid}
  * @param title what it is for
  * @param places where it is to be posted
@@ -22,6 +23,7 @@ import java.util.Map;
 public record Sheet(
         String id,
         List<String> languages,
+        String place,
         String paper,
         List<String> title,
         List<List<String>> places,
@@ -75,8 +77,18 @@ public record Sheet(
         EMERGENCY
     }
 
+    /** Which print of which sheet it is, in whatever languages. */
+    public String name() {
+        return name(id, place);
+    }
+
+    /** That of such a print. */
+    public static String name(String id, String place) {
+        return place.isEmpty() ? id : id + "-at-" + place;
+    }
+
     /** The name of its file, without an ending; also what it is called where one page of the cell is named. */
     public String file() {
-        return id + "-" + String.join("-", languages);
+        return name() + "-" + String.join("-", languages);
     }
 }

@@ -18,7 +18,7 @@ import java.util.stream.Stream;
  * moves the day until which a sheet is valid, and changes none of its words.
  *
  * @param cell its short name
- * @param sheet which sort of sheet
+ * @param sheet which print of which sheet
  * @param languages their tags, in the order in which they stand on it
  * @param revision of the description it was printed from, of a long one the beginning
  * @param asOf the day that description speaks of, as in 2026-03-31
@@ -76,7 +76,7 @@ public record SheetCode(
         List<Object> said = said(sheet, label);
         return new SheetCode(
                 label.cellId(),
-                sheet.id(),
+                sheet.name(),
                 sheet.languages(),
                 onOneLine(label.revision()),
                 label.asOf(),
@@ -97,7 +97,7 @@ public record SheetCode(
         said.add(List.of(
                 label.cellId(),
                 label.cellName(),
-                sheet.id(),
+                sheet.name(),
                 sheet.languages(),
                 sheet.title(),
                 sheet.places(),

@@ -26,6 +26,7 @@ class SheetCodeTest {
         return new Sheet(
                 "after-stop",
                 List.of("de", "pl"),
+                "",
                 "A4",
                 List.of(title),
                 List.of(List.of("west door")),
@@ -138,6 +139,7 @@ class SheetCodeTest {
         return new Sheet(
                 SHEET.id(),
                 SHEET.languages(),
+                "",
                 SHEET.paper(),
                 SHEET.title(),
                 places,

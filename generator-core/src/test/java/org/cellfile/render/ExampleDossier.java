@@ -579,6 +579,7 @@ final class ExampleDossier {
         return new Sheet(
                 "operator",
                 List.of("en"),
+                "",
                 paper,
                 List.of("Palletising cell: start of shift"),
                 List.of(List.of("at the operator panel beside door-west")),

@@ -27,7 +27,9 @@ import org.cellfile.cell.Composition;
 import org.cellfile.dossier.Block;
 import org.cellfile.dossier.Block.Drawing;
 import org.cellfile.dossier.Dossier;
+import org.cellfile.dossier.Label;
 import org.cellfile.dossier.Sheet;
+import org.cellfile.dossier.SheetCode;
 import org.cellfile.finding.Findings;
 import org.cellfile.refusal.BaseCell;
 import org.cellfile.verdict.Decision;
@@ -317,6 +319,38 @@ class PlanPagesTest {
                 .orElseThrow();
         assertThat(values(plan, "legend", "lines")).contains("[ta karta, dieser Aushang]", "[drzwi, Tür]");
         assertThat(plan.alternative()).startsWith("ta karta / dieser Aushang: operator panel");
+    }
+
+    @Test
+    void aSheetIsPrintedOnceForEachPlaceAtWhichItHangs() throws IOException {
+        change(
+                folder,
+                "sheets.yaml",
+                "  posted:",
+                "  posted:\n    - {sheet: emergency, at: post beside the gate, place: gate}");
+        change(
+                folder,
+                "plan.yaml",
+                "  places:",
+                "  places:\n    - {tag: gate, name: gate, at: [-5900, 300], emergency-stop-within: 3000 mm}");
+        List<Sheet> prints = dossier(folder).sheets().stream()
+                .filter(sheet -> sheet.id().equals("emergency"))
+                .toList();
+
+        assertThat(prints).extracting(Sheet::file).containsExactly("emergency-at-gate-en", "emergency-at-panel-en");
+        assertThat(prints)
+                .extracting(Sheet::places)
+                .containsExactly(List.of(List.of("post beside the gate")), List.of(List.of("operator panel")));
+        assertThat(prints)
+                .extracting(sheet -> sheet.panels().stream()
+                        .flatMap(panel -> panel.drawings().stream())
+                        .map(drawing -> drawing.alternative().split(";", -1)[0])
+                        .toList())
+                .containsExactly(List.of("this sheet: gate"), List.of("this sheet: operator panel"));
+        Label label = dossier(folder).label();
+        assertThat(prints)
+                .extracting(sheet -> SheetCode.of(sheet, label, false).sheet())
+                .containsExactly("emergency-at-gate", "emergency-at-panel");
     }
 
     @Test

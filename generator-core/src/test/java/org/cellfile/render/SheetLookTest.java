@@ -91,6 +91,7 @@ class SheetLookTest {
         return new Sheet(
                 "door",
                 tags,
+                "",
                 paper,
                 in(tags, "Manual reduced speed"),
                 List.of(in(tags, "beside the door")),

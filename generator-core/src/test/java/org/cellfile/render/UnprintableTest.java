@@ -37,6 +37,7 @@ class UnprintableTest {
         Sheet sheet = new Sheet(
                 "lamps",
                 List.of("en"),
+                "",
                 "A4",
                 List.of("Lamps"),
                 List.of(List.of("beside the cabinet")),
@@ -81,6 +82,7 @@ class UnprintableTest {
         return new Sheet(
                 "notes",
                 List.of("en"),
+                "",
                 "A4",
                 List.of("Notes"),
                 List.of(List.of("beside the cabinet")),

@@ -38,12 +38,12 @@ final class Foot {
                                 .orElse("")));
     }
 
-    static List<Fact> of(SheetSort sort, PostedCell cell, List<Wording> wordings) {
+    static List<Fact> of(String sheet, PostedCell cell, List<Wording> wordings) {
         CellFacts facts = cell.identity().facts();
         List<Fact> foot = new ArrayList<>();
         foot.add(fact("cell", wordings, wording -> facts.id().characters()));
         foot.add(fact("revision", wordings, wording -> facts.revision().characters()));
-        foot.add(fact("sheet", wordings, wording -> sort.id() + " (" + wording.shared("language.name") + ")"));
+        foot.add(fact("sheet", wordings, wording -> sheet + " (" + wording.shared("language.name") + ")"));
         foot.add(fact("responsible", wordings, wording -> cell.responsible()));
         return foot;
     }

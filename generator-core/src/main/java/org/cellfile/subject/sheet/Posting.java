@@ -2,6 +2,7 @@ package org.cellfile.subject.sheet;
 
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -21,7 +22,7 @@ final class Posting {
     /** A copy hangs in languages in which its sheet is not printed. */
     static final FindingId NOT_PRINTED = new FindingId("sheet.copy-not-printed");
 
-    /** A copy names no place on the plan, or another one than a copy of the same sheet. */
+    /** A copy names no place on the plan, and another copy of the same sheet does. */
     static final FindingId ANOTHER_PLACE = new FindingId("sheet.another-place");
 
     /** A printed sheet hangs nowhere. */
@@ -38,8 +39,20 @@ final class Posting {
 
     private Posting() {}
 
+    /**
+     * The prints of a sheet in these languages, by the place on the plan at which each hangs: its reader sees himself there. All copies
+     * that name none are one print, and so are those of a sheet that hangs nowhere.
+     */
+    static Map<String, List<PostedCopy>> prints(String sheet, List<String> tags, PostedCell cell) {
+        Map<String, List<PostedCopy>> prints = new LinkedHashMap<>();
+        copies(sheet, tags, cell)
+                .forEach(copy -> prints.computeIfAbsent(copy.place().value().orElse(""), any -> new ArrayList<>())
+                        .add(copy));
+        return prints.isEmpty() ? Map.of("", List.of()) : prints;
+    }
+
     /** The copies of a sheet in these languages. */
-    static Stream<PostedCopy> copies(String sheet, List<String> tags, PostedCell cell) {
+    private static Stream<PostedCopy> copies(String sheet, List<String> tags, PostedCell cell) {
         return cell.sheets().copies().stream()
                 .filter(copy -> copy.sheet().characters().equals(sheet))
                 .filter(copy -> languages(copy, cell).equals(tags));
@@ -68,12 +81,11 @@ final class Posting {
                 .toList();
         strays.forEach(copy -> findings.add(notPrinted(copy, languages(copy, cell), printed)));
         cell.sheets().copies().stream()
-                .filter(copy -> copy.sheet().value().isPresent())
+                .filter(copy ->
+                        copy.sheet().value().isPresent() && copy.place().value().isEmpty())
                 .forEach(copy -> copies(copy.sheet().characters(), languages(copy, cell), cell)
                         .filter(other -> other.place().value().isPresent())
                         .findFirst()
-                        .filter(other ->
-                                !other.place().value().equals(copy.place().value()))
                         .ifPresent(other -> findings.add(anotherPlace(copy, other))));
         List<String> nowhere = sheets.stream()
                 .filter(sheet -> sheet.places().isEmpty())
@@ -104,12 +116,10 @@ final class Posting {
                 copy.at().where(),
                 "the copy of `" + copy.sheet().characters() + "` at `"
                         + copy.at().characters()
-                        + "` names "
-                        + copy.place().value().map(place -> "`" + place + "`").orElse("no place")
-                        + " on the plan, and the copy at `"
+                        + "` names no place on the plan, and the copy at `"
                         + other.at().characters() + "` names `" + other.place().characters()
-                        + "`: whoever reads this copy would take that place for his own",
-                "leave `place` out where copies of one sheet hang at several places: all of them show the same small plan");
+                        + "`: whoever reads this copy would look for himself on its small plan and not be there",
+                "state the `place` of each copy, or of none");
     }
 
     /**

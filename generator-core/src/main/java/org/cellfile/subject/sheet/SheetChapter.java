@@ -28,7 +28,7 @@ public final class SheetChapter {
                             .toList()) {
                 rows.add(List.of(
                         place,
-                        String.join(" / ", sheet.title()) + " (" + sheet.id() + ")",
+                        String.join(" / ", sheet.title()) + " (" + sheet.name() + ")",
                         String.join(", ", sheet.languages()),
                         sheet.paper(),
                         sheet.validUntil(),

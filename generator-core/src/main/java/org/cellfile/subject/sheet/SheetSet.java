@@ -21,6 +21,7 @@ import org.cellfile.finding.Findings;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.due.Due;
 import org.cellfile.subject.plan.SheetPlan;
+import org.cellfile.subject.sheet.Sheets.PostedCopy;
 import org.cellfile.subject.sheet.Sheets.Printing;
 
 /**
@@ -62,7 +63,13 @@ public record SheetSet(
                     List<Wording> wordings = languages.stream()
                             .map(language -> new Wording(sort.id(), language, translations))
                             .toList();
-                    sheets.add(sheet(sort, cell, wordings, printing, known, findings));
+                    List<List<Part>> told = wordings.stream()
+                            .map(wording -> OwnSteps.in(sort, cell, wording, findings))
+                            .toList();
+                    Map<String, List<PostedCopy>> prints = Posting.prints(
+                            sort.id(), languages.stream().map(Language::tag).toList(), cell);
+                    prints.forEach((place, copies) -> sheets.add(sheet(
+                            sort, cell, wordings, printing, known, told, prints.size() == 1 ? "" : place, copies)));
                 }
             }
         }
@@ -126,21 +133,19 @@ public record SheetSet(
             List<Wording> wordings,
             Printing printing,
             Languages known,
-            Findings findings) {
-        List<List<Part>> told = wordings.stream()
-                .map(wording -> OwnSteps.in(sort, cell, wording, findings))
-                .toList();
-        List<String> tags =
-                wordings.stream().map(wording -> wording.language().tag()).toList();
+            List<List<Part>> told,
+            String place,
+            List<PostedCopy> copies) {
         Optional<LocalDate> validUntil = validUntil(sort, cell);
         return new Sheet(
                 sort.id(),
-                tags,
+                wordings.stream().map(wording -> wording.language().tag()).toList(),
+                place,
                 printing.paper()
                         .value()
                         .orElseGet(() -> cell.identity().facts().page().value().orElse("A4")),
                 wordings.stream().map(wording -> wording.say("title")).toList(),
-                Posting.copies(sort.id(), tags, cell)
+                copies.stream()
                         .map(copy -> wordings.stream()
                                 .map(wording -> wording.text(copy.at()))
                                 .toList())
@@ -151,9 +156,9 @@ public record SheetSet(
                                         .mapToObj(part -> panel(told.stream()
                                                 .map(parts -> parts.get(part))
                                                 .toList())),
-                                plan(sort, tags, cell, wordings).stream())
+                                plan(copies, cell, wordings).stream())
                         .toList(),
-                Foot.of(sort, cell, wordings),
+                Foot.of(Sheet.name(sort.id(), place), cell, wordings),
                 Foot.displays(cell, wordings),
                 Foot.dates(validUntil, cell, wordings),
                 validUntil.map(LocalDate::toString).orElse(""),
@@ -161,10 +166,9 @@ public record SheetSet(
     }
 
     /** The plan of the cell, on a sheet whose place on it is stated. */
-    private static Optional<Panel> plan(SheetSort sort, List<String> tags, PostedCell cell, List<Wording> wordings) {
-        List<String> places = Posting.copies(sort.id(), tags, cell)
-                .flatMap(copy -> copy.place().value().stream())
-                .toList();
+    private static Optional<Panel> plan(List<PostedCopy> copies, PostedCell cell, List<Wording> wordings) {
+        List<String> places =
+                copies.stream().flatMap(copy -> copy.place().value().stream()).toList();
         return cell.layout()
                 .flatMap(layout -> SheetPlan.of(
                         layout,
