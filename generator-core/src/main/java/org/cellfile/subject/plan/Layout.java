@@ -383,7 +383,7 @@ public final class Layout {
         SeenField.warning(this).forEach(field -> findings.addAll(field.findings()));
         coverage.forEach(one -> one.finding(this).ifPresent(findings::add));
         findings.addAll(MatForm.of(this));
-        perimeters.forEach(perimeter -> findings.addAll(perimeter.open()));
+        perimeters.forEach(perimeter -> findings.addAll(WaysIn.of(perimeter)));
         swings.forEach(swing -> swing.finding(this).ifPresent(findings::add));
         findings.addAll(RobotSpace.of(this));
         findings.addAll(StandingInside.of(this));

@@ -2,7 +2,6 @@ package org.cellfile.subject.plan;
 
 import java.math.BigDecimal;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,36 +12,24 @@ import java.util.stream.Stream;
 import org.cellfile.claim.Claim;
 import org.cellfile.claim.Recomputed;
 import org.cellfile.claim.Recorded;
-import org.cellfile.claim.Workings;
 import org.cellfile.finding.Finding;
-import org.cellfile.finding.FindingId;
 import org.cellfile.geometry.Arcs;
 import org.cellfile.geometry.Bar;
 import org.cellfile.geometry.Enclosure;
 import org.cellfile.geometry.Floor;
-import org.cellfile.geometry.Point;
 import org.cellfile.geometry.Shape;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Rounding;
-import org.cellfile.standard.Editions;
-import org.cellfile.standard.RobotCellStandard;
+import org.cellfile.source.Span;
 import org.cellfile.subject.safeguard.Device.Footprint;
 import org.cellfile.subject.safeguard.Guarding;
 import org.cellfile.trace.Derived;
-import org.cellfile.trace.Drawing;
-import org.cellfile.trace.Fixed;
-import org.cellfile.trace.Greatest;
-import org.cellfile.trace.Least;
-import org.cellfile.trace.Term;
 
 /**
  * What stands round a hazard zone: structures that nobody gets across, fixed guards, and the safeguards that protect this zone. What
  * protects another zone only keeps nobody from this one.
  */
 public final class Perimeter implements Recomputed {
-
-    /** Somebody gets to a hazard zone without crossing a safeguard of it. */
-    public static final FindingId OPEN = new FindingId("installed.perimeter-open");
 
     /** What is drawn along something may be this far from it, in mm. */
     private static final BigDecimal DRAWN_ALONG = new BigDecimal("1");
@@ -100,7 +87,8 @@ public final class Perimeter implements Recomputed {
                 around.stream().map(one -> new Bar(one.tag(), one.shape())).toList();
         this.rings =
                 zone.parts().stream().map(part -> Enclosure.round(part, bars)).toList();
-        this.widest = widest(layout.around().cells());
+        this.widest =
+                PerimeterLimits.widestOpening(about(tag()), layout.around().cells());
         rings.stream()
                 .flatMap(Optional::stream)
                 .flatMap(ring -> ring.openings().stream())
@@ -108,48 +96,15 @@ public final class Perimeter implements Recomputed {
                 .forEach(opening -> openings.add(new Opening(opening, width(opening, openings.size() + 1))));
         this.taken = Shape.of(Stream.concat(around.stream().map(Around::shape), acrossOpenings())
                 .toList());
-        this.leastDepth = leastDepth();
+        this.leastDepth = PerimeterLimits.leastDepth(
+                about(tag()),
+                around.stream()
+                        .filter(Around::covers)
+                        .flatMap(one -> one.guarding().stream())
+                        .toList());
         if (closed()) {
             steps();
         }
-    }
-
-    /**
-     * Of mats as the editions have it under which they are laid. That a field of a scanner is stepped over like a mat is a reading of
-     * this program: no edition states a depth for it, and what is published of mats is taken.
-     */
-    private Optional<Derived> leastDepth() {
-        List<Guarding> covering = around.stream()
-                .filter(Around::covers)
-                .flatMap(one -> one.guarding().stream())
-                .toList();
-        List<Fixed> limits = covering.stream()
-                .flatMap(guarding -> {
-                    List<Fixed> stated = statedOfMats(guarding);
-                    return stated.isEmpty() ? Stream.of(Editions.depthToStepOver()) : stated.stream();
-                })
-                .distinct()
-                .toList();
-        return covering.isEmpty()
-                ? Optional.empty()
-                : Optional.of(new Derived(
-                        about(tag()),
-                        "least-depth",
-                        "least depth of a field or mat that nobody steps over",
-                        limits.get(0).symbol(),
-                        limits.stream()
-                                .map(limit -> limit.reference().clause().toString())
-                                .collect(Collectors.joining("; ")),
-                        limits.size() == 1 ? limits.get(0) : new Greatest(List.copyOf(limits)),
-                        Rounding.up(Quantity.millimetres("1"))));
-    }
-
-    private static List<Fixed> statedOfMats(Guarding guarding) {
-        return guarding.editions().stream()
-                .filter(under ->
-                        !under.positioning().position().limit("least-width").isEmpty())
-                .flatMap(under -> under.edition().leastDepthToStepOver().stream())
-                .toList();
     }
 
     private void steps() {
@@ -223,22 +178,6 @@ public final class Perimeter implements Recomputed {
     private boolean protects(Guarding guarding) {
         return guarding.zones().stream()
                 .anyMatch(protectedZone -> protectedZone.tag().characters().equals(tag()));
-    }
-
-    private Derived widest(List<RobotCellStandard> editions) {
-        List<Fixed> limits =
-                editions.stream().map(RobotCellStandard::widestGapBelow).toList();
-        Term least = limits.size() == 1 ? limits.get(0) : new Least(List.copyOf(limits));
-        return new Derived(
-                about(tag()),
-                "widest-opening",
-                "widest opening through which nobody gets in",
-                "e_max",
-                limits.stream()
-                        .map(limit -> limit.reference().clause().toString())
-                        .collect(Collectors.joining("; ")),
-                least,
-                Rounding.down(Quantity.millimetres("1")));
     }
 
     private Derived width(Enclosure.Opening opening, int number) {
@@ -335,108 +274,25 @@ public final class Perimeter implements Recomputed {
         return List.of();
     }
 
-    /** None that is one of the zone as a whole: see {@link #open}. */
+    /** None that is one of the zone as a whole: see {@link WaysIn}. */
     @Override
     public List<Finding> faults() {
         return List.of();
     }
 
-    /**
-     * Each way in, about the zone and the things between which it opens, so that a deviation is for one of them alone. Where something
-     * that belongs to the perimeter is not drawn, that is said, and the gap it leaves is not told.
-     */
-    List<Finding> open() {
-        if (!layout.drawnWhole()) {
-            return List.of();
-        }
-        if (rings.stream().anyMatch(Optional::isEmpty)) {
-            return List.of(nothingRound());
-        }
-        Map<String, Integer> told = new HashMap<>();
-        List<Finding> open = new ArrayList<>();
-        openings.stream()
-                .filter(this::admits)
-                .sorted(Comparator.comparing(Perimeter::first))
-                .forEach(opening -> open.add(open(
-                        opening,
-                        about(List.of(opening.drawn().from(), opening.drawn().to()), told))));
-        steps.forEach(step -> open.add(stepped(step, about(step.drawn().over(), told))));
-        return open;
+    /** True when everything that belongs to it is drawn. */
+    boolean drawnWhole() {
+        return layout.drawnWhole();
     }
 
-    /** The end of it that comes first, whichever way the ring was gone round. */
-    private static Point first(Opening opening) {
-        Point from = opening.drawn().between().from();
-        Point to = opening.drawn().between().to();
-        return from.compareTo(to) <= 0 ? from : to;
+    /** Where the zone is drawn. */
+    Span where() {
+        return drawn.of().where();
     }
 
-    /** What a deviation names: the zone, the things, and a number from the second one on that opens between the same. */
-    private String about(List<String> things, Map<String, Integer> told) {
-        String about = Stream.concat(Stream.of(tag()), things.stream().sorted()).collect(Collectors.joining("."));
-        int number = told.merge(about, 1, Integer::sum);
-        return number == 1 ? about : about + "." + number;
-    }
-
-    private static String deviation(String about) {
-        return "; until then a named person may state a deviation, `of: " + about + "`";
-    }
-
-    private Finding nothingRound() {
-        List<String> names = around.stream()
-                .map(Around::tag)
-                .distinct()
-                .map(tag -> "`" + tag + "`")
-                .toList();
-        return Finding.refuses(
-                OPEN,
-                tag(),
-                drawn.of().where(),
-                "nothing goes round the hazard zone `" + tag() + "` on the plan"
-                        + (names.isEmpty() ? "" : ": " + String.join(", ", names) + " leave a side of it open"),
-                "draw what keeps people from it on every side; a safeguard that does not protect this zone, and a structure that"
-                        + " is passable, keep nobody from it, and neither does what stands within the zone");
-    }
-
-    private Finding open(Opening opening, String about) {
-        List<String> because = new ArrayList<>(Drawing.of(opening.width()).lines());
-        because.addAll(Drawing.of(widest).lines());
-        return Finding.refuses(
-                        OPEN,
-                        about,
-                        drawn.of().where(),
-                        "the way to the hazard zone `" + tag() + "` is open by "
-                                + opening.width()
-                                        .rounded()
-                                        .map(Quantity::toString)
-                                        .orElse("") + " from `"
-                                + opening.drawn().from() + "` at "
-                                + opening.drawn().between().from() + " to `"
-                                + opening.drawn().to() + "` at "
-                                + opening.drawn().between().to()
-                                + ", and no safeguard of that zone is crossed there; a person gets through what is wider than "
-                                + widest.rounded().map(Quantity::toString).orElse(""),
-                        "look there at the cell: close the opening, or draw what stands in it and state that it protects the"
-                                + " zone" + deviation(about))
-                .because(because);
-    }
-
-    private Finding stepped(Step step, String about) {
-        List<String> because = new ArrayList<>(Drawing.of(step.depth()).lines());
-        leastDepth.ifPresent(least -> because.addAll(Drawing.of(least).lines()));
-        return Finding.refuses(
-                        OPEN,
-                        about,
-                        drawn.of().where(),
-                        "on the way to the hazard zone `" + tag() + "` somebody steps across " + step.over()
-                                + " without being detected: from floor to floor it is "
-                                + Workings.shown(step.depth()) + " deep there, from "
-                                + step.drawn().way().from() + " to "
-                                + step.drawn().way().to() + ", and nobody steps over what is at least "
-                                + leastDepth.map(Workings::shown).orElse("") + " deep",
-                        "look there at the cell: have a field or a mat detect people over that depth, or bar the way beside it"
-                                + deviation(about))
-                .because(because);
+    /** Tags of what stands round it, in no order of going round. */
+    List<String> tags() {
+        return around.stream().map(Around::tag).distinct().toList();
     }
 
     /** Where somebody can be who gets through no opening of a closed ring. */
