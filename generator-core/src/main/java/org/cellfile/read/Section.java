@@ -471,8 +471,8 @@ public final class Section {
     }
 
     /**
-     * Tags of things described elsewhere that are meant together, joined by full stops as in {@code zone.fence.door}; a number at the end
-     * tells apart what lies between the same things.
+     * Tags of things described elsewhere that are meant together, joined by full stops as in {@code zone.fence.door.300}; the numbers at the
+     * end tell apart what lies between the same things.
      */
     public Stated<String> referenceTogether(String key, List<String> sorts) {
         Stated<String> together = text(key);
@@ -480,7 +480,7 @@ public final class Section {
             return together;
         }
         together.value()
-                .map(text -> text.replaceFirst("\\.[0-9]+$", "").split("\\.", -1))
+                .map(text -> text.replaceFirst("(\\.[0-9]+)+$", "").split("\\.", -1))
                 .ifPresent(tags ->
                         Stream.of(tags).forEach(tag -> refer(new Stated.Written<>(tag, together.where(), tag), sorts)));
         return together;

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import org.cellfile.finding.Finding;
+import org.cellfile.finding.Severity;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.subject.plan.Layout;
 import org.cellfile.subject.plan.Perimeter;
@@ -157,9 +158,9 @@ class PerimeterOnPlanTest {
         List<Finding> open = findings("installed.perimeter-open");
         assertThat(open)
                 .extracting(Finding::about)
-                .containsOnly("press.fence.fence", "press.fence.fence.2", "zone.fence.fence");
+                .containsOnly("press.fence.fence.2020", "press.fence.fence.2000", "zone.fence.fence.1200");
         assertThat(open)
-                .filteredOn(finding -> finding.about().equals("zone.fence.fence"))
+                .filteredOn(finding -> finding.about().equals("zone.fence.fence.1200"))
                 .extracting(Finding::sentence)
                 .singleElement()
                 .asString()
@@ -193,13 +194,41 @@ class PerimeterOnPlanTest {
                 folder,
                 "zones.yaml",
                 "zones:\n",
-                "deviations:\n  - {tag: gap, finding: installed.perimeter-open, of: zone.curtain.fence, reason: post ordered, interim-measure: chain and"
+                "deviations:\n  - {tag: gap, finding: installed.perimeter-open, of: zone.curtain.fence.200, reason: post ordered, interim-measure: chain and"
                         + " guard, responsible: ilse, until: 2026-12-18}\nzones:\n");
 
         assertThat(findings("installed.perimeter-open"))
                 .singleElement()
                 .extracting(finding -> finding.severity().toString())
                 .isEqualTo("BARS_RELEASE");
+    }
+
+    /** It was stated for 200 mm, and covers neither the way that was made wider nor a second one. Constructed. */
+    @Test
+    void aDeviationCoversNoWiderWay() throws IOException {
+        aDeviationMayStandForAnOpening();
+        BaseCell.change(folder, "plan.yaml", "[800, 4000], [3450, 4000]", "[850, 4000], [3450, 4000]");
+
+        assertThat(findings("installed.perimeter-open")).singleElement().satisfies(finding -> {
+            assertThat(finding.about()).isEqualTo("zone.curtain.fence.250");
+            assertThat(finding.severity()).isEqualTo(Severity.REFUSES);
+        });
+    }
+
+    /**
+     * 75 mm: widest gap behind a field in which nobody stands undetected, ISO 13855:2010 (refusals of gaps behind fields rest on the
+     * same); for strips beside fields a reading of this program.
+     */
+    @Test
+    void aStripBesideAFieldIsNoWiderThanTheGapBehindOne() throws IOException {
+        planned();
+        BaseCell.change(folder, "plan.yaml", "[4400, 1000], [2600, 1000]]\n", "[4400, 925], [2600, 925]]\n");
+        assertThat(findings("installed.perimeter-open")).isEmpty();
+
+        BaseCell.change(folder, "plan.yaml", "[4400, 925], [2600, 925]]\n", "[4400, 924], [2600, 924]]\n");
+        assertThat(findings("installed.perimeter-open"))
+                .extracting(Finding::about)
+                .containsExactly("zone.fence.scanner.76");
     }
 
     /** 750 mm: least width of a mat that nobody steps over, ISO 13855:2010 (GT Engineering, positioning of pressure-sensitive mats). */
@@ -256,7 +285,7 @@ class PerimeterOnPlanTest {
         field("outline: [[4000, -1000], [4400, -1000], [4400, 1000], [4000, 1000]]");
         assertThat(findings("installed.perimeter-open"))
                 .extracting(Finding::about)
-                .containsExactly("zone.scanner");
+                .containsExactly("zone.scanner.400");
     }
 
     /**

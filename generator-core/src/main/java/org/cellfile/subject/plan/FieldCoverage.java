@@ -58,6 +58,8 @@ record FieldCoverage(String zone, List<Guarding> scanners, Derived distance, Sha
         Shape hazard = layout.zone(zone);
         Shape bars = layout.barring();
         List<Shape> lines = new ArrayList<>(List.of(bars));
+        // Through an opening that lets nobody in no way leads to the zone.
+        layout.perimeter(zone).ifPresent(perimeter -> perimeter.acrossOpenings().forEach(lines::add));
         List<Shape> fields = new ArrayList<>();
         for (Guarding one : layout.guarding(zone)) {
             Shape effective = layout.effective(one.tag());
@@ -93,9 +95,9 @@ record FieldCoverage(String zone, List<Guarding> scanners, Derived distance, Sha
                 scanners.get(0).tag(),
                 at.where(),
                 "no field covers floor of " + Straight.place(open) + ", from which somebody gets to `" + zone
-                        + "` undetected: it is within " + Straight.length(nearest, Side.DOWN) + " of the zone at "
-                        + nearest.from()
-                        + ", and " + names + " must detect whoever is within " + Workings.shown(distance),
+                        + "` undetected: the nearest of it, at " + nearest.from() + ", is "
+                        + Straight.length(nearest, Side.DOWN) + " from the zone, and " + names
+                        + " must detect whoever is within " + Workings.shown(distance),
                 "enlarge the field, move or add a scanner, or close that way by a fence; until then a named person may state a"
                         + " deviation"));
     }

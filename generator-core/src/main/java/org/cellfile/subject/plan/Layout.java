@@ -13,6 +13,7 @@ import org.cellfile.claim.Recomputed;
 import org.cellfile.finding.Finding;
 import org.cellfile.geometry.Arcs;
 import org.cellfile.geometry.Between;
+import org.cellfile.geometry.Point;
 import org.cellfile.geometry.Shape;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.source.Span;
@@ -323,6 +324,27 @@ public final class Layout {
                                                 .isPresent()));
     }
 
+    /** Where the piece of a zone, structure or safeguard is drawn to which a point belongs, file, line and column. */
+    String drawnAt(String tag, Point point) {
+        return Stream.of(
+                        plan.zones().stream().map(zone -> new Piece(zone.of(), zone.outline())),
+                        plan.structures().stream().map(one -> new Piece(one.tag(), one.outline())),
+                        plan.safeguards().stream().map(one -> new Piece(one.of(), one.outline())))
+                .flatMap(pieces -> pieces)
+                .filter(piece -> piece.of.characters().equals(tag))
+                .min(Comparator.comparing(piece -> piece.apart(point)))
+                .map(piece -> piece.of.where().position())
+                .orElse("");
+    }
+
+    private record Piece(Stated<String> of, Optional<Outline> outline) {
+        BigDecimal apart(Point point) {
+            return outline.flatMap(drawn -> drawn.shape(Arcs.WITHIN).nearest(Shape.spot(point)))
+                    .map(Between::square)
+                    .orElse(BigDecimal.valueOf(Long.MAX_VALUE));
+        }
+    }
+
     /** The pieces of a safeguard. */
     public List<DrawnSafeguard> drawn(String tag) {
         return plan.safeguards().stream()
@@ -355,7 +377,8 @@ public final class Layout {
                         nearest.zone(),
                         nearest.between(),
                         isSeenWhole(guarding.tag()),
-                        drawn(guarding.tag()).get(0).of().where().position(),
+                        drawnAt(guarding.tag(), nearest.between().from()),
+                        drawnAt(nearest.zone(), nearest.between().to()),
                         drawn(guarding.tag()).get(0).recorded()));
     }
 

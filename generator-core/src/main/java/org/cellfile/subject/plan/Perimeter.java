@@ -44,6 +44,7 @@ public final class Perimeter implements Recomputed {
     private final Shape taken;
     private final Map<BigDecimal, Floor> floors = new HashMap<>();
     private final Optional<Derived> leastDepth;
+    private final Optional<Derived> widestStrip;
     private final List<Step> steps = new ArrayList<>();
 
     /**
@@ -96,12 +97,12 @@ public final class Perimeter implements Recomputed {
                 .forEach(opening -> openings.add(new Opening(opening, width(opening, openings.size() + 1))));
         this.taken = Shape.of(Stream.concat(around.stream().map(Around::shape), acrossOpenings())
                 .toList());
-        this.leastDepth = PerimeterLimits.leastDepth(
-                about(tag()),
-                around.stream()
-                        .filter(Around::covers)
-                        .flatMap(one -> one.guarding().stream())
-                        .toList());
+        List<Guarding> covering = around.stream()
+                .filter(Around::covers)
+                .flatMap(one -> one.guarding().stream())
+                .toList();
+        this.widestStrip = PerimeterLimits.widestStrip(about(tag()), covering);
+        this.leastDepth = PerimeterLimits.leastDepth(about(tag()), covering);
         if (closed()) {
             steps();
         }
@@ -144,7 +145,8 @@ public final class Perimeter implements Recomputed {
                 .orElse(true);
     }
 
-    private Stream<Shape> acrossOpenings() {
+    /** The straight ways across its openings. */
+    Stream<Shape> acrossOpenings() {
         return openings.stream()
                 .map(opening -> Shape.line(List.of(
                         opening.drawn().between().from(),
@@ -191,8 +193,9 @@ public final class Perimeter implements Recomputed {
                 Straight.length(
                         opening.between(),
                         opening.from(),
+                        layout.drawnAt(opening.from(), opening.between().from()),
                         opening.to(),
-                        drawn.of().where().position()),
+                        layout.drawnAt(opening.to(), opening.between().to())),
                 Rounding.up(Quantity.millimetres("1"))
                         .beside(layout.plan().uncertainty().value()));
     }
@@ -249,14 +252,32 @@ public final class Perimeter implements Recomputed {
     public boolean admits(Opening opening) {
         return opening.width()
                 .value()
-                .flatMap(width -> widest.value().map(limit -> width.compareTo(limit) > 0))
+                .flatMap(width -> limit(opening).value().map(limit -> width.compareTo(limit) > 0))
                 .orElse(true);
+    }
+
+    /** What an opening is held against: the widest that lets nobody in, or the widest strip where a field or a mat is on a side of it. */
+    Derived limit(Opening opening) {
+        return widestStrip
+                .filter(any ->
+                        covers(opening.drawn().from()) || covers(opening.drawn().to()))
+                .orElse(widest);
+    }
+
+    private boolean covers(String tag) {
+        return around.stream().anyMatch(one -> one.covers() && one.tag().equals(tag));
+    }
+
+    /** The widest strip beside a field or a mat on which nobody goes undetected; empty where there is none. */
+    Optional<Derived> widestStrip() {
+        return widestStrip;
     }
 
     @Override
     public List<Derived> derived() {
         return Stream.of(
                         Stream.of(widest),
+                        widestStrip.stream(),
                         leastDepth.stream(),
                         openings.stream().map(Opening::width),
                         steps.stream().map(Step::depth))

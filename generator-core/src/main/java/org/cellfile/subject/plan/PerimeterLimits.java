@@ -38,8 +38,32 @@ final class PerimeterLimits {
     }
 
     /**
-     * The least depth of a field or mat that nobody steps over; empty where nothing covers floor.
-     * Of mats as the editions have it under which they are laid. That a field of a scanner is stepped over like a mat is a reading of
+     * The widest strip of floor beside a field or a mat on which nobody goes undetected: what fills an opening on both of its sides
+     * holds a body back, a field holds nobody, and feet go where a body does not fit. The gap behind a field that the editions
+     * state is taken for strips on all sides of it, a reading of this program. Empty where nothing covers floor or no edition tells.
+     */
+    static Optional<Derived> widestStrip(String about, List<Guarding> covering) {
+        List<Fixed> limits = covering.stream()
+                .flatMap(guarding -> guarding.editions().stream())
+                .flatMap(under -> under.edition().widestGapBehind().stream())
+                .distinct()
+                .toList();
+        return limits.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Derived(
+                        about,
+                        "widest-strip",
+                        "widest strip beside a field or mat on which nobody goes undetected",
+                        "g_s",
+                        limits.stream()
+                                .map(limit -> limit.reference().clause().toString())
+                                .collect(Collectors.joining("; ")),
+                        limits.size() == 1 ? limits.get(0) : new Least(List.copyOf(limits)),
+                        Rounding.down(Quantity.millimetres("1"))));
+    }
+
+    /**
+     * The least depth of a field or mat that nobody steps over; empty where nothing covers floor. Of mats as the editions have it under which they are laid. That a field of a scanner is stepped over like a mat is a reading of
      * this program: no edition states a depth for it, and what is published of mats is taken.
      */
     static Optional<Derived> leastDepth(String about, List<Guarding> covering) {

@@ -39,6 +39,7 @@ final class PerimeterTables {
                                 + " of such things round a zone, the one with the narrowest openings is named here. Heights were not"
                                 + " examined: that nobody gets over or under is held in the chapter of the safeguards."),
                 rings(layout)));
+        strip(layout, workings).ifPresent(blocks::add);
         depth(layout, workings).ifPresent(blocks::add);
         openings(layout, workings, blocks);
         steps(layout, workings, blocks);
@@ -66,6 +67,21 @@ final class PerimeterTables {
                         + (guarded
                                 ? ""
                                 : "; no safeguard among them: whether somebody reaches over what stands there was not examined");
+    }
+
+    private static Optional<Paragraph> strip(Layout layout, Workings workings) {
+        Set<String> strips = layout.perimeters().stream()
+                .flatMap(perimeter -> perimeter.widestStrip().stream())
+                .map(widest -> workings.inUnits(widest) + " (" + widest.clause() + ")")
+                .collect(Collectors.toCollection(LinkedHashSet::new));
+        return strips.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Paragraph(
+                        "Fences and posts on both sides of an opening hold a body back; a field or a mat holds nobody, and feet go where a"
+                                + " body does not fit. A strip of floor beside one may be no wider than "
+                                + String.join(" or ", strips)
+                                + ". The standard says this of the gap behind a field; that strips on all sides of it are held to the same"
+                                + " is a reading of this program."));
     }
 
     private static Optional<Paragraph> depth(Layout layout, Workings workings) {
@@ -150,7 +166,7 @@ final class PerimeterTables {
                 opening.drawn().to() + " "
                         + plan.words(opening.drawn().between().to()),
                 workings.inUnits(opening.width()),
-                workings.inUnits(perimeter.widestOpening()));
+                workings.inUnits(perimeter.limit(opening)));
     }
 
     private static List<Block> standing(Layout layout, Workings workings) {

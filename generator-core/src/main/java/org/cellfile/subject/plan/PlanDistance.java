@@ -46,6 +46,7 @@ public final class PlanDistance implements Recomputed {
      * @param between from the safeguard to that zone
      * @param whole false when what the safeguard detects on the plan is not what it should, which is told by itself and once
      * @param where the safeguard is drawn, file, line and column
+     * @param whereZone the zone is drawn
      */
     PlanDistance(
             Guarding guarding,
@@ -54,6 +55,7 @@ public final class PlanDistance implements Recomputed {
             Between between,
             boolean whole,
             String where,
+            String whereZone,
             Recorded recorded) {
         this.guarding = guarding;
         this.plan = plan;
@@ -71,7 +73,7 @@ public final class PlanDistance implements Recomputed {
                 "distance on the plan",
                 "d",
                 "straight line from " + between.from() + " to " + between.to(),
-                Straight.length(between, "the safeguard", "the hazard zone", where),
+                Straight.length(between, "the safeguard", where, "the hazard zone", whereZone),
                 down);
         counted = new Derived(
                 about,

@@ -35,16 +35,23 @@ final class Straight {
      * @param where they are drawn, file, line and column
      */
     static Term length(Between way, String from, String to, String where) {
-        Term dx = along("x", way.to().x(), way.from().x(), from, to, where);
-        Term dy = along("y", way.to().y(), way.from().y(), from, to, where);
+        return length(way, from, where, to, where);
+    }
+
+    /** The same where its ends are drawn at two places. */
+    static Term length(Between way, String from, String where, String to, String whereTo) {
+        Term dx = new Difference(
+                coordinate("x_2", to, way.to().x(), whereTo),
+                coordinate("x_1", from, way.from().x(), where));
+        Term dy = new Difference(
+                coordinate("y_2", to, way.to().y(), whereTo),
+                coordinate("y_1", from, way.from().y(), where));
         return new Root(Sum.of(new Product(dx, dx), new Product(dy, dy)));
     }
 
-    private static Term along(String axis, BigDecimal end, BigDecimal start, String from, String to, String where) {
-        return new Difference(
-                new Coordinate(axis + "_2", "coordinate " + axis + " of the point of " + to, millimetres(end), where),
-                new Coordinate(
-                        axis + "_1", "coordinate " + axis + " of the point of " + from, millimetres(start), where));
+    private static Term coordinate(String symbol, String of, BigDecimal number, String where) {
+        String axis = symbol.substring(0, 1);
+        return new Coordinate(symbol, "coordinate " + axis + " of the point of " + of, millimetres(number), where);
     }
 
     static Quantity millimetres(BigDecimal number) {

@@ -1,5 +1,6 @@
 package org.cellfile.subject.plan;
 
+import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -12,6 +13,7 @@ import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.geometry.Point;
 import org.cellfile.quantity.Quantity;
+import org.cellfile.trace.Derived;
 import org.cellfile.trace.Drawing;
 
 /** The ways by which somebody gets to a hazard zone undetected, told one by one. */
@@ -39,10 +41,10 @@ record WaysIn(Perimeter perimeter) {
                 .sorted(Comparator.comparing(WaysIn::first))
                 .forEach(opening -> open.add(open(
                         opening,
-                        about(List.of(opening.drawn().from(), opening.drawn().to()), told))));
+                        about(List.of(opening.drawn().from(), opening.drawn().to()), opening.width(), told))));
         perimeter
                 .steppedAcross()
-                .forEach(step -> open.add(stepped(step, about(step.drawn().over(), told))));
+                .forEach(step -> open.add(stepped(step, about(step.drawn().over(), step.depth(), told))));
         return open;
     }
 
@@ -53,9 +55,19 @@ record WaysIn(Perimeter perimeter) {
         return from.compareTo(to) <= 0 ? from : to;
     }
 
-    /** What a deviation names: the zone, the things, and a number from the second one on that opens between the same. */
-    private String about(List<String> things, Map<String, Integer> told) {
-        String about = Stream.concat(Stream.of(perimeter.tag()), things.stream().sorted())
+    /**
+     * What a deviation names: the zone, the things, the width in mm, so that it covers no wider way than it was stated for, and a number
+     * from the second one on that opens between the same and as wide.
+     */
+    private String about(List<String> things, Derived width, Map<String, Integer> told) {
+        String about = Stream.of(
+                        Stream.of(perimeter.tag()),
+                        things.stream().sorted(),
+                        width.value().stream()
+                                .map(value -> value.coherent()
+                                        .setScale(0, RoundingMode.UP)
+                                        .toPlainString()))
+                .flatMap(parts -> parts)
                 .collect(Collectors.joining("."));
         int number = told.merge(about, 1, Integer::sum);
         return number == 1 ? about : about + "." + number;
@@ -80,7 +92,8 @@ record WaysIn(Perimeter perimeter) {
 
     private Finding open(Perimeter.Opening opening, String about) {
         List<String> because = new ArrayList<>(Drawing.of(opening.width()).lines());
-        because.addAll(Drawing.of(perimeter.widestOpening()).lines());
+        Derived limit = perimeter.limit(opening);
+        because.addAll(Drawing.of(limit).lines());
         return Finding.refuses(
                         OPEN,
                         about,
@@ -94,12 +107,11 @@ record WaysIn(Perimeter perimeter) {
                                 + opening.drawn().between().from() + " to `"
                                 + opening.drawn().to() + "` at "
                                 + opening.drawn().between().to()
-                                + ", and no safeguard of that zone is crossed there; a person gets through what is wider than "
-                                + perimeter
-                                        .widestOpening()
-                                        .rounded()
-                                        .map(Quantity::toString)
-                                        .orElse(""),
+                                + ", and no safeguard of that zone is crossed there; "
+                                + (limit.equals(perimeter.widestOpening())
+                                        ? "a person gets through what is wider than "
+                                        : "a field or a mat holds nobody back, and feet go beside it on a strip wider than ")
+                                + limit.rounded().map(Quantity::toString).orElse(""),
                         "look there at the cell: close the opening, or draw what stands in it and state that it protects the"
                                 + " zone" + deviation(about))
                 .because(because);
