@@ -296,9 +296,10 @@ public final class Perimeter implements Recomputed {
         Shape outside = Shape.of(outer).grown(DRAWN_ALONG);
         List<Floor.Place> inner =
                 places.stream().filter(place -> !isOuter(place, others)).toList();
+        Shape around = area.grown(DRAWN_ALONG);
         Shape along = Shape.of(others.stream()
                         .filter(one -> one.fixed() || one.covers())
-                        .map(Around::shape)
+                        .map(one -> one.shape().about(around))
                         .toList())
                 .grown(DRAWN_ALONG);
         return Shape.of(area.edge().without(along).stretches().stream()

@@ -33,14 +33,14 @@ record SeenField(Guarding guarding, Span where, Point at, Shape drawn, Shape see
     record Unseen(Shape floor, String because, String help) {}
 
     /** The fields of a safeguard that looks from one place; none of those whose scanner is not known. */
-    static List<SeenField> of(Layout layout, Guarding guarding, List<Obstacle> obstacles) {
+    static List<SeenField> of(Layout layout, Guarding guarding) {
         List<DrawnSafeguard> pieces = layout.drawn(guarding.tag());
         List<SeenField> fields = new ArrayList<>();
         for (DrawnSafeguard piece : pieces) {
             scanner(piece, pieces)
                     .flatMap(View::of)
                     .ifPresent(view ->
-                            piece.outline().ifPresent(outline -> fields.add(of(guarding, outline, view, obstacles))));
+                            piece.outline().ifPresent(outline -> fields.add(of(layout, guarding, outline, view))));
         }
         return List.copyOf(fields);
     }
@@ -75,7 +75,7 @@ record SeenField(Guarding guarding, Span where, Point at, Shape drawn, Shape see
         }
     }
 
-    private static SeenField of(Guarding guarding, Outline outline, View view, List<Obstacle> obstacles) {
+    private static SeenField of(Layout layout, Guarding guarding, Outline outline, View view) {
         Shape drawn = outline.shape(Arcs.WITHIN);
         Shape near = drawn.common(view.reach()).areas();
         Shape faced = drawn.common(view.sector()).areas();
@@ -91,16 +91,15 @@ record SeenField(Guarding guarding, Span where, Point at, Shape drawn, Shape see
                 "is outside the " + view.sees().stripTrailingZeros().toPlainString() + " ° that the scanner at "
                         + view.at() + " sees",
                 "turn or move the scanner, or draw the field as far as it sees and guard the rest by something else");
-        for (Obstacle obstacle : obstacles) {
+        for (Obstacle obstacle : layout.obstacles()) {
             add(
                     parts,
                     Sight.hidden(view.at(), faced, obstacle.shape()),
                     "is hidden from the scanner at " + view.at() + " by `" + obstacle.tag() + "`",
                     "move the scanner, or draw the field as far as it sees and guard what lies behind by something else");
         }
-        Shape together = Obstacle.together(obstacles);
-        Shape seen = faced.without(Sight.hidden(view.at(), faced, together))
-                .without(together.areas())
+        Shape seen = faced.without(Sight.hidden(view.at(), faced, layout.barring()))
+                .without(layout.barring().areas())
                 .areas();
         return new SeenField(guarding, outline.where(), view.at(), drawn, seen, List.copyOf(parts));
     }
