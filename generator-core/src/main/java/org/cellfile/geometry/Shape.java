@@ -7,7 +7,10 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.LineIntersector;
+import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
@@ -16,6 +19,10 @@ import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
+import org.locationtech.jts.noding.MCIndexNoder;
+import org.locationtech.jts.noding.SegmentIntersector;
+import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.noding.SegmentStringUtil;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
@@ -331,6 +338,38 @@ public final class Shape {
         Geometry lines = geometry instanceof Polygon polygon ? polygon.getExteriorRing() : geometry;
         IsSimpleOp simple = new IsSimpleOp(lines);
         return simple.isSimple() ? Optional.empty() : Optional.of(Point.read(simple.getNonSimpleLocation()));
+    }
+
+    /** At how many places edges of shapes cross each other; counting ends soon after the most that are asked for. */
+    public static int crossings(Collection<Shape> shapes, int most) {
+        LineIntersector pair = new RobustLineIntersector();
+        AtomicInteger found = new AtomicInteger();
+        SegmentIntersector counter = new SegmentIntersector() {
+            @Override
+            public void processIntersections(SegmentString one, int first, SegmentString other, int second) {
+                pair.computeIntersection(
+                        one.getCoordinate(first),
+                        one.getCoordinate(first + 1),
+                        other.getCoordinate(second),
+                        other.getCoordinate(second + 1));
+                if (pair.isProper()) {
+                    found.incrementAndGet();
+                }
+            }
+
+            @Override
+            public boolean isDone() {
+                return found.get() > most;
+            }
+        };
+        List<SegmentString> edges = new ArrayList<>();
+        for (Shape shape : shapes) {
+            for (Object edge : SegmentStringUtil.extractNodedSegmentStrings(shape.geometry)) {
+                edges.add((SegmentString) edge);
+            }
+        }
+        new MCIndexNoder(counter).computeNodes(edges);
+        return found.get();
     }
 
     /** Every line and every outline as its corners, for drawing; of an area also those of its holes. */
