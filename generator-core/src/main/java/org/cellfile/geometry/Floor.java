@@ -41,7 +41,7 @@ public final class Floor {
 
         /** Where some part of somebody can be who stays in the place. */
         public Shape floor() {
-            return new Shape(middles.buffer(half, CHORDS));
+            return new Shape(Margin.around(middles, half, CHORDS));
         }
 
         /** True when somebody in the place can be over a part of a shape, and not only touch it. */
@@ -97,7 +97,7 @@ public final class Floor {
         Envelope bounds = taken.geometry().getEnvelopeInternal().copy();
         bounds.expandBy(10 * half);
         Geometry middles = OverlayNGRobust.overlay(
-                Shape.FACTORY.toGeometry(bounds), taken.geometry().buffer(half, CHORDS), OverlayNG.DIFFERENCE);
+                Shape.FACTORY.toGeometry(bounds), Margin.around(taken.geometry(), half, CHORDS), OverlayNG.DIFFERENCE);
         List<Place> places = new ArrayList<>();
         Floor floor = new Floor(half, places);
         Geometry rim = Shape.FACTORY.toGeometry(bounds).getBoundary();

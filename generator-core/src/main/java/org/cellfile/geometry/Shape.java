@@ -7,8 +7,11 @@ import java.util.Collection;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.locationtech.jts.algorithm.LineIntersector;
 import org.locationtech.jts.algorithm.MinimumAreaRectangle;
+import org.locationtech.jts.algorithm.RobustLineIntersector;
 import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -19,14 +22,16 @@ import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
 import org.locationtech.jts.linearref.LengthIndexedLine;
-import org.locationtech.jts.operation.buffer.BufferOp;
+import org.locationtech.jts.noding.MCIndexNoder;
+import org.locationtech.jts.noding.SegmentIntersector;
+import org.locationtech.jts.noding.SegmentString;
+import org.locationtech.jts.noding.SegmentStringUtil;
 import org.locationtech.jts.operation.buffer.BufferParameters;
 import org.locationtech.jts.operation.distance.DistanceOp;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
 import org.locationtech.jts.operation.linemerge.LineMerger;
 import org.locationtech.jts.operation.overlayng.OverlayNG;
 import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
 import org.locationtech.jts.operation.valid.IsSimpleOp;
 import org.locationtech.jts.simplify.DouglasPeuckerSimplifier;
 
@@ -38,7 +43,7 @@ public final class Shape {
     /** Chords of a quarter of a circle, where a person is the measure. */
     private static final int ROUND_ENOUGH = 8;
 
-    /** Of a quarter of a circle where a shape grows. */
+    /** Of a quarter of a circle where a shape grows: at most so many, and no more than leave the arc by that, in mm. */
     private static final int CHORDS = 64;
 
     /** Half the width of the cut that a line makes, in mm. */
@@ -46,6 +51,8 @@ public final class Shape {
 
     /** How near the largest circle that fits is found, in mm. */
     private static final double FITTING = 0.05;
+
+    private static final double FINE_ENOUGH = 0.0005;
 
     private final Geometry geometry;
 
@@ -149,7 +156,7 @@ public final class Shape {
                 .map(shape -> shape.geometry)
                 .filter(one -> !one.isEmpty())
                 .toList();
-        return all.isEmpty() ? nothing() : new Shape(UnaryUnionOp.union(all));
+        return all.isEmpty() ? nothing() : new Shape(OverlayNGRobust.union(all));
     }
 
     Geometry geometry() {
@@ -172,13 +179,28 @@ public final class Shape {
 
     /** This one and every point no further from it than that; less than zero takes off as much at the edge. */
     public Shape grown(BigDecimal by) {
-        return new Shape(geometry.buffer(by.doubleValue(), CHORDS));
+        return new Shape(Margin.around(geometry, by.doubleValue(), chords(Math.abs(by.doubleValue()))));
+    }
+
+    private static int chords(double radius) {
+        double half = StrictMath.acos(Math.max(0, 1 - FINE_ENOUGH / radius));
+        return (int) Math.min(CHORDS, Math.ceil(Math.PI / 4 / half));
     }
 
     /** Those parts of it in which a circle of that diameter, in mm, has room. */
     public Shape roomFor(BigDecimal diameter) {
         BigDecimal half = diameter.divide(BigDecimal.valueOf(2));
         return grown(half.negate()).grown(half).common(this).areas();
+    }
+
+    /** The same where the circle stays that far, in mm, from something else. */
+    public Shape roomFor(BigDecimal diameter, BigDecimal apart, Shape from) {
+        BigDecimal half = diameter.divide(BigDecimal.valueOf(2));
+        return grown(half.negate())
+                .without(from.grown(half.add(apart)))
+                .grown(half)
+                .common(this)
+                .areas();
     }
 
     /** What of it covers floor: without its spots and lines. */
@@ -192,9 +214,21 @@ public final class Shape {
         return areas.isEmpty() ? nothing() : new Shape(FACTORY.buildGeometry(areas));
     }
 
-    /** The smallest area without notches that holds it. */
-    public Shape hull() {
-        return new Shape(geometry.convexHull());
+    /** The smallest area without notches that holds them all. */
+    public static Shape hull(Collection<Shape> shapes) {
+        return new Shape(FACTORY.createGeometryCollection(
+                        shapes.stream().map(shape -> shape.geometry).toArray(Geometry[]::new))
+                .convexHull());
+    }
+
+    /** Without those parts that do not reach into the rectangle around another shape. */
+    public Shape about(Shape other) {
+        Envelope around = other.geometry.getEnvelopeInternal();
+        List<Geometry> about = parts().stream()
+                .map(part -> part.geometry)
+                .filter(part -> part.getEnvelopeInternal().intersects(around))
+                .toList();
+        return about.isEmpty() ? nothing() : new Shape(FACTORY.buildGeometry(about));
     }
 
     /** Without those parts that hold the point inside. */
@@ -222,12 +256,13 @@ public final class Shape {
         frame.expandToInclude(about.geometry.getEnvelopeInternal());
         frame.expandBy(10 * half);
         Geometry floor = FACTORY.toGeometry(frame);
-        Geometry free = OverlayNGRobust.overlay(floor, geometry.buffer(half, ROUND_ENOUGH), OverlayNG.DIFFERENCE);
+        Geometry free =
+                OverlayNGRobust.overlay(floor, Margin.around(geometry, half, ROUND_ENOUGH), OverlayNG.DIFFERENCE);
         List<Shape> outside = new Shape(free)
                 .areas().parts().stream()
                         .filter(part -> part.geometry.intersects(floor.getBoundary()))
                         .toList();
-        return new Shape(of(outside).geometry.buffer(half, ROUND_ENOUGH)).areas();
+        return new Shape(Margin.around(of(outside).geometry, half, ROUND_ENOUGH)).areas();
     }
 
     /** What lies no further from it than that and is not cut off from it by another shape; past an end of that shape it reaches. */
@@ -300,7 +335,7 @@ public final class Shape {
 
     /** What lies no further from a line than that, on both of its sides, but not beyond its ends. */
     public Shape alongside(BigDecimal distance) {
-        return new Shape(BufferOp.bufferOp(
+        return new Shape(Margin.around(
                 geometry,
                 distance.doubleValue(),
                 new BufferParameters(CHORDS, BufferParameters.CAP_FLAT, BufferParameters.JOIN_ROUND, 5)));
@@ -315,7 +350,7 @@ public final class Shape {
                 strips.add(strip(new LineSegment(corners[i - 1], corners[i]), distance.doubleValue(), towards));
             }
         }
-        return strips.isEmpty() ? nothing() : new Shape(UnaryUnionOp.union(strips));
+        return strips.isEmpty() ? nothing() : new Shape(OverlayNGRobust.union(strips));
     }
 
     private static Geometry strip(LineSegment piece, double distance, Shape towards) {
@@ -366,6 +401,38 @@ public final class Shape {
         Geometry lines = geometry instanceof Polygon polygon ? polygon.getExteriorRing() : geometry;
         IsSimpleOp simple = new IsSimpleOp(lines);
         return simple.isSimple() ? Optional.empty() : Optional.of(Point.read(simple.getNonSimpleLocation()));
+    }
+
+    /** At how many places edges of shapes cross each other; counting ends soon after the most that are asked for. */
+    public static int crossings(Collection<Shape> shapes, int most) {
+        LineIntersector pair = new RobustLineIntersector();
+        AtomicInteger found = new AtomicInteger();
+        SegmentIntersector counter = new SegmentIntersector() {
+            @Override
+            public void processIntersections(SegmentString one, int first, SegmentString other, int second) {
+                pair.computeIntersection(
+                        one.getCoordinate(first),
+                        one.getCoordinate(first + 1),
+                        other.getCoordinate(second),
+                        other.getCoordinate(second + 1));
+                if (pair.isProper()) {
+                    found.incrementAndGet();
+                }
+            }
+
+            @Override
+            public boolean isDone() {
+                return found.get() > most;
+            }
+        };
+        List<SegmentString> edges = new ArrayList<>();
+        for (Shape shape : shapes) {
+            for (Object edge : SegmentStringUtil.extractNodedSegmentStrings(shape.geometry)) {
+                edges.add((SegmentString) edge);
+            }
+        }
+        new MCIndexNoder(counter).computeNodes(edges);
+        return found.get();
     }
 
     /** Every line and every outline as its corners, for drawing; of an area also those of its holes. */

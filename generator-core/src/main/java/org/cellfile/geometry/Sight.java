@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.UnaryOperator;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.LineString;
@@ -12,8 +13,9 @@ import org.locationtech.jts.geom.Polygon;
 import org.locationtech.jts.geom.prep.PreparedGeometry;
 import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
 import org.locationtech.jts.geom.util.LinearComponentExtracter;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.distance.IndexedFacetDistance;
-import org.locationtech.jts.operation.union.UnaryUnionOp;
+import org.locationtech.jts.operation.overlayng.OverlayNGRobust;
 import org.locationtech.jts.simplify.TopologyPreservingSimplifier;
 import org.locationtech.jts.triangulate.polygon.PolygonTriangulator;
 
@@ -57,21 +59,27 @@ public final class Sight {
      * @param within in mm
      */
     public static Shape reaching(Shape goal, BigDecimal within, Shape floor, Shape obstacles) {
-        List<Shape> reaching = new ArrayList<>();
+        STRtree edges = new STRtree();
+        edges(obstacles.geometry()).forEach(edge -> edges.insert(new Envelope(edge.p0, edge.p1), edge));
+        Shape left = floor;
         for (Shape piece : withoutNotches(goal)) {
-            Shape near = floor.common(piece.grown(within)).areas();
+            Shape near = left.common(piece.grown(within)).areas();
             if (!near.empty()) {
-                reaching.add(near.without(beyond(piece, near, obstacles)));
+                left = left.without(near.without(beyond(piece, near, edges)).areas())
+                        .areas();
             }
         }
-        return Shape.of(reaching);
+        return floor.without(left).areas();
     }
 
     /** What lies behind obstacles as seen from the nearest point of a goal that has no notches. */
-    private static Shape beyond(Shape goal, Shape floor, Shape obstacles) {
-        Geometry all =
-                Shape.FACTORY.createMultiLineString(lines(obstacles.geometry()).toArray(LineString[]::new));
-        Geometry lines = new Shape(all)
+    private static Shape beyond(Shape goal, Shape floor, STRtree obstacles) {
+        List<LineString> between = new ArrayList<>();
+        Envelope around = Shape.hull(List.of(goal, floor)).geometry().getEnvelopeInternal();
+        for (Object edge : obstacles.query(around)) {
+            between.add(((LineSegment) edge).toGeometry(Shape.FACTORY));
+        }
+        Geometry lines = new Shape(Shape.FACTORY.createMultiLineString(between.toArray(LineString[]::new)))
                 .without(new Shape(goal.geometry().buffer(TOUCHING)))
                 .geometry();
         IndexedFacetDistance distance = new IndexedFacetDistance(goal.geometry());
@@ -100,7 +108,7 @@ public final class Sight {
         }
         return shadows.isEmpty()
                 ? Shape.nothing()
-                : floor.common(new Shape(UnaryUnionOp.union(shadows))).areas();
+                : floor.common(new Shape(OverlayNGRobust.union(shadows))).areas();
     }
 
     /** Wide shadows in pieces, so that none ends within the floor. */

@@ -353,4 +353,22 @@ class HostileInputTest {
 
         assertThat(found()).contains("plan.crosses-itself");
     }
+
+    /** Sixty walls one way and sixty the other: few corners, and thousands of places where they cross. */
+    @Test
+    void wallsThatCrossEachOther() throws IOException {
+        BaseCell.withPlan(folder);
+        String walls = IntStream.range(0, 120)
+                .mapToObj(i -> String.format(
+                        Locale.ROOT,
+                        "    - {tag: wall-%d, name: a wall, passable: no, hides: no, measure: nobody gets in between, line: %s}\n",
+                        i,
+                        i % 2 == 0
+                                ? "[[" + i * 10 + ", -9000], [" + i * 10 + ", -7000]]"
+                                : "[[-100, " + (i * 10 - 8500) + "], [1900, " + (i * 10 - 8500) + "]]"))
+                .collect(Collectors.joining());
+        BaseCell.change(folder, "plan.yaml", "  safeguards:\n", walls + "  safeguards:\n");
+
+        assertThat(found()).containsExactly("plan.too-many-points");
+    }
 }

@@ -56,20 +56,18 @@ record FieldCoverage(String zone, List<Guarding> scanners, Derived distance, Sha
 
     private static FieldCoverage of(Layout layout, String zone, List<Guarding> scanners, Derived distance) {
         Shape hazard = layout.zone(zone);
-        Shape bars = layout.barring();
+        Quantity within = distance.value().orElseThrow();
+        Shape near = hazard.grown(within.coherent());
+        Shape bars = layout.barring().about(near);
         List<Shape> lines = new ArrayList<>(List.of(bars));
         // Through an opening that lets nobody in no way leads to the zone.
         layout.perimeter(zone).ifPresent(perimeter -> perimeter.acrossOpenings().forEach(lines::add));
         List<Shape> fields = new ArrayList<>();
         for (Guarding one : layout.guarding(zone)) {
-            Shape effective = layout.effective(one.tag());
+            Shape effective = layout.effective(one.tag()).about(near);
             (one.safeguard().device().footprint() == Footprint.AREA ? fields : lines).add(effective);
         }
-        Quantity within = distance.value().orElseThrow();
-        Shape floor = hazard.grown(within.coherent())
-                .without(hazard)
-                .without(bars.areas())
-                .areas();
+        Shape floor = near.without(hazard).without(bars.areas()).areas();
         Shape needed = Sight.reaching(hazard, within.coherent(), floor, Shape.of(lines));
         Shape open = needed.common(layout.outside(zone))
                 .areas()

@@ -39,7 +39,10 @@ public final class Layout {
     private final List<Obstacle> obstacles;
     private final Shape barring;
     private final Map<String, List<SeenField>> fields;
+    private final Map<String, Shape> zones = new TreeMap<>();
+    private final Map<String, Shape> closing = new TreeMap<>();
     private final Map<String, Shape> outside = new TreeMap<>();
+    private final Map<String, Shape> inside = new TreeMap<>();
     private final List<FieldCoverage> coverage;
     private final List<PlanGap> gaps;
     private final List<DoorSwing> swings;
@@ -75,7 +78,7 @@ public final class Layout {
                 .filter(guarding -> guarding.safeguard().device().looksFromOnePlace())
                 .collect(Collectors.toMap(
                         Guarding::tag,
-                        guarding -> SeenField.of(this, guarding, obstacles),
+                        guarding -> SeenField.of(this, guarding),
                         (first, second) -> first,
                         TreeMap::new));
         this.perimeters = around.zones().stream()
@@ -166,11 +169,13 @@ public final class Layout {
 
     /** A hazard zone as drawn, no smaller than in truth; nothing when it is not drawn. */
     public Shape zone(String tag) {
-        return Shape.of(plan.zones().stream()
-                .filter(zone -> zone.of().characters().equals(tag))
-                .flatMap(zone -> zone.outline().stream())
-                .map(outline -> outline.shape(Arcs.AROUND))
-                .toList());
+        return zones.computeIfAbsent(
+                tag,
+                any -> Shape.of(plan.zones().stream()
+                        .filter(zone -> zone.of().characters().equals(tag))
+                        .flatMap(zone -> zone.outline().stream())
+                        .map(outline -> outline.shape(Arcs.AROUND))
+                        .toList()));
     }
 
     /** A safeguard as drawn, no larger than in truth, all its pieces together; nothing when it is not drawn. */
@@ -232,9 +237,11 @@ public final class Layout {
 
     /** What bars the ways to a zone, or detects who goes there. */
     private Shape closing(String zone) {
-        return Shape.of(Stream.concat(
-                        Stream.of(barring), guarding(zone).stream().map(one -> effective(one.tag())))
-                .toList());
+        return closing.computeIfAbsent(
+                zone,
+                tag -> Shape.of(Stream.concat(
+                                Stream.of(barring), guarding(tag).stream().map(one -> effective(one.tag())))
+                        .toList()));
     }
 
     /** No separation distance is greater. */
@@ -249,12 +256,12 @@ public final class Layout {
 
     /** The floor onto which nobody gets from outside without passing such a thing, and on which nothing detects anybody. */
     Shape inside(String zone) {
-        Shape closing = closing(zone);
-        return Shape.of(List.of(closing, zone(zone)))
-                .hull()
-                .without(Shape.of(List.of(outside(zone), closing.grown(Straight.NARROWEST))))
-                .areas()
-                .roomFor(widestOpening().quantity().coherent());
+        return inside.computeIfAbsent(zone, tag -> {
+            return Shape.hull(List.of(closing(tag), zone(tag)))
+                    .without(outside(tag))
+                    .areas()
+                    .roomFor(widestOpening().quantity().coherent(), Straight.NARROWEST, closing(tag));
+        });
     }
 
     /** The structures that nobody gets across. */

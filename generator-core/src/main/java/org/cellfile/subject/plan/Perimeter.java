@@ -338,9 +338,10 @@ public final class Perimeter implements Recomputed {
         List<Around> others =
                 around.stream().filter(one -> !one.tag().equals(safeguard)).toList();
         List<Floor.Place> places = places();
+        Shape near = area.grown(DRAWN_ALONG);
         Shape along = Shape.of(others.stream()
                         .filter(one -> one.fixed() || one.covers())
-                        .map(Around::shape)
+                        .map(one -> one.shape().about(near))
                         .toList())
                 .grown(DRAWN_ALONG);
         Shape things = Shape.of(Stream.concat(others.stream().map(Around::shape), acrossOpenings())

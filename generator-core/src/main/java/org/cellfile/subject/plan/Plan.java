@@ -10,7 +10,9 @@ import java.util.function.BiFunction;
 import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
+import org.cellfile.geometry.Arcs;
 import org.cellfile.geometry.Point;
+import org.cellfile.geometry.Shape;
 import org.cellfile.quantity.Dimension;
 import org.cellfile.quantity.Quantity;
 import org.cellfile.quantity.Unit;
@@ -62,8 +64,12 @@ public record Plan(
     /** The plan has more corners than anybody draws by hand. */
     public static final FindingId TOO_MANY_POINTS = new FindingId("plan.too-many-points");
 
-    /** No robot cell needs more to be drawn (common practice); a drawing program that exports every screw does. */
-    private static final int MOST_POINTS = 4_000;
+    /**
+     * So many corners, and so many places where edges cross, are measured. No robot cell needs as many to be drawn (common practice);
+     * a drawing program that exports every screw does. The time to measure most plans grows with their corners, but where the edge of
+     * a hazard zone has many notches it grows with the square of them, so that the bound is no higher.
+     */
+    private static final int MOST_POINTS = 2_500;
 
     /** The cell has no plan. */
     public static final FindingId MISSING = new FindingId("plan.missing");
@@ -173,18 +179,27 @@ public record Plan(
                 "hold the drawing against the floor once more, correct it where it is wrong, and state how exactly it was drawn then");
     }
 
-    /** That it holds more points than are measured, if it does. */
+    /** That it holds more corners or crossings than are measured, if it does. */
     private Optional<Finding> tooLarge() {
         int points = outlines().stream().mapToInt(Outline::count).sum();
-        return points <= MOST_POINTS
+        if (points > MOST_POINTS) {
+            return Optional.of(tooMany(
+                    "the plan holds " + points + " corners, more than the " + MOST_POINTS + " that are measured",
+                    "draw what keeps people out and what they can be hurt at, with straight edges where the cell has them; leave"
+                            + " out the detail that a drawing program exports"));
+        }
+        List<Shape> shapes =
+                outlines().stream().map(outline -> outline.shape(Arcs.WITHIN)).toList();
+        return Shape.crossings(shapes, MOST_POINTS) <= MOST_POINTS
                 ? Optional.empty()
-                : Optional.of(Finding.refuses(
-                        TOO_MANY_POINTS,
-                        "",
-                        where,
-                        "the plan holds " + points + " corners, more than the " + MOST_POINTS + " that are measured",
-                        "draw what keeps people out and what they can be hurt at, with straight edges where the cell has them; leave"
-                                + " out the detail that a drawing program exports"));
+                : Optional.of(tooMany(
+                        "things on the plan cross each other at more than the " + MOST_POINTS
+                                + " places that are measured",
+                        "draw what stands at one place as one thing, with its outer edges"));
+    }
+
+    private Finding tooMany(String sentence, String help) {
+        return Finding.refuses(TOO_MANY_POINTS, "", where, sentence, help);
     }
 
     /** True when something stands on it against which a robot could press somebody. */

@@ -37,7 +37,7 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
     record Unseen(Shape floor, String because, String help) {}
 
     /** The fields of a safeguard that looks from one place; none of those whose scanner is not known. */
-    static List<SeenField> of(Layout layout, Guarding guarding, List<Obstacle> obstacles) {
+    static List<SeenField> of(Layout layout, Guarding guarding) {
         List<DrawnSafeguard> pieces = layout.drawn(guarding.tag());
         List<SeenField> fields = new ArrayList<>();
         for (DrawnSafeguard piece : pieces) {
@@ -45,7 +45,7 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
                     .flatMap(scanner -> View.of(scanner, scanner.range().value()))
                     .filter(view -> view.range.isPresent())
                     .ifPresent(view -> piece.outline()
-                            .ifPresent(outline -> fields.add(of("field", guarding, outline, view, obstacles))));
+                            .ifPresent(outline -> fields.add(of("field", layout, guarding, outline, view))));
         }
         return List.copyOf(fields);
     }
@@ -60,8 +60,7 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
                         .flatMap(scanner ->
                                 View.of(scanner, scanner.warningRange().value()))
                         .ifPresent(view -> piece.warning()
-                                .ifPresent(outline ->
-                                        fields.add(of(WARNING, guarding, outline, view, layout.obstacles()))));
+                                .ifPresent(outline -> fields.add(of(WARNING, layout, guarding, outline, view))));
             }
         }
         return List.copyOf(fields);
@@ -109,7 +108,7 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
         }
     }
 
-    private static SeenField of(String what, Guarding guarding, Outline outline, View view, List<Obstacle> obstacles) {
+    private static SeenField of(String what, Layout layout, Guarding guarding, Outline outline, View view) {
         String beyond = what.equals(WARNING)
                 ? "have something else warn where it does not"
                 : "guard the rest by something else";
@@ -129,16 +128,15 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
                 "is outside the " + view.sees().stripTrailingZeros().toPlainString() + " ° that the scanner at "
                         + view.at() + " sees",
                 "turn or move the scanner, or draw the field as far as it sees and " + beyond);
-        for (Obstacle obstacle : obstacles) {
+        for (Obstacle obstacle : layout.obstacles()) {
             add(
                     parts,
                     Sight.hidden(view.at(), faced, obstacle.shape()),
                     "is hidden from the scanner at " + view.at() + " by `" + obstacle.tag() + "`",
                     "move the scanner, or draw the field as far as it sees and " + beyond);
         }
-        Shape together = Obstacle.together(obstacles);
-        Shape seen = faced.without(Sight.hidden(view.at(), faced, together))
-                .without(together.areas())
+        Shape seen = faced.without(Sight.hidden(view.at(), faced, layout.barring()))
+                .without(layout.barring().areas())
                 .areas();
         return new SeenField(what, guarding, outline.where(), view.at(), drawn, seen, List.copyOf(parts));
     }
