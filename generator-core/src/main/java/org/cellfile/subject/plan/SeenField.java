@@ -37,7 +37,7 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
     record Unseen(Shape floor, String because, String help) {}
 
     /** The fields of a safeguard that looks from one place; none of those whose scanner is not known. */
-    static List<SeenField> of(Layout layout, Guarding guarding, List<Obstacle> obstacles) {
+    static List<SeenField> of(Layout layout, Guarding guarding) {
         List<DrawnSafeguard> pieces = layout.drawn(guarding.tag());
         List<SeenField> fields = new ArrayList<>();
         for (DrawnSafeguard piece : pieces) {
@@ -45,7 +45,7 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
                     .flatMap(scanner -> View.of(scanner, scanner.range().value()))
                     .filter(view -> view.range.isPresent())
                     .ifPresent(view -> piece.outline()
-                            .ifPresent(outline -> fields.add(of("field", guarding, outline, view, obstacles))));
+                            .ifPresent(outline -> fields.add(of("field", guarding, outline, view, layout.shading()))));
         }
         return List.copyOf(fields);
     }
@@ -60,8 +60,8 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
                         .flatMap(scanner ->
                                 View.of(scanner, scanner.warningRange().value()))
                         .ifPresent(view -> piece.warning()
-                                .ifPresent(outline ->
-                                        fields.add(of(WARNING, guarding, outline, view, layout.obstacles()))));
+                                .ifPresent(
+                                        outline -> fields.add(of(WARNING, guarding, outline, view, layout.shading()))));
             }
         }
         return List.copyOf(fields);
