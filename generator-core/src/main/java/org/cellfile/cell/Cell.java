@@ -149,7 +149,7 @@ public record Cell(
         Verification.Records functionTests = Verification.Records.read(top);
         Optional<Energies> energies = Energies.read(top);
         Optional<Rescue> rescue = Rescue.read(top);
-        Optional<Plan> plan = Plan.read(top);
+        Optional<Plan> plan = Plan.read(top, safeguards);
         Sheets sheets = Sheets.read(top, sources.files());
         SignOffs signOffs = SignOffs.read(top, sources.files());
         Copies copies = Copies.read(top, Substances.chapters());
@@ -173,7 +173,9 @@ public record Cell(
                             guarding(safeguard, rules(identity.standards(), safeguard), zones, stops, identity))
                     .toList();
             Optional<CrushingStandard> crushing = crushing(
-                    identity, !clearances.isEmpty() || plan.filter(Plan::bars).isPresent(), findings);
+                    identity,
+                    !clearances.isEmpty() || plan.filter(Plan::holdsGaps).isPresent(),
+                    findings);
             Optional<ControlStandard> control = control(identity, hazards.isEmpty() && described.empty(), findings);
             List<Risk> risks =
                     hazards.stream().map(hazard -> new Risk(hazard, control)).toList();

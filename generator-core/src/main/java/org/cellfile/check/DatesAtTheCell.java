@@ -18,6 +18,7 @@ final class DatesAtTheCell {
                 .forEach(zone -> zone.zone()
                         .limitation()
                         .ifPresent(limitation -> dates.put(limitation.on(), "the limitation of `" + zone.tag() + "`")));
+        cell.layout().ifPresent(layout -> dates.put(layout.plan().on(), "the plan, held against the floor,"));
         cell.clearances().forEach(gap -> dates.put(gap.clearance().on(), "the measured gap of `" + gap.tag() + "`"));
         cell.safeguards().forEach(guarding -> {
             dates.put(guarding.safeguard().installed().on(), "the installed distance of `" + guarding.tag() + "`");

@@ -47,12 +47,27 @@ class StandingThingsTest {
     }
 
     @ParameterizedTest
-    @CsvSource({"-3204, no, true", "-3205, no, false", "-2800, yes, false"})
+    @CsvSource({"-3204, no, true", "-3205, no, false", "-3204, yes, true", "-3205, yes, false"})
     void aBodyNeedsItsRoomAndTheUncertaintyOfThePlan(String y, String passable, boolean refused) throws IOException {
         structure("{tag: wall, name: wall of the hall, line: [[-1000, " + y + "], [1000, " + y + "]], passable: "
                 + passable + ", hides: no}");
 
         assertThat(found().contains("installed.no-clearance-on-plan")).isEqualTo(refused);
+    }
+
+    @ParameterizedTest
+    @CsvSource({"1788 mm, true", "1790 mm, false"})
+    void theDrawnReachHoldsTheStatedOneLessTheTolerance(String radius, boolean refused) throws IOException {
+        plan("base: [0, 0], ", "base: [0, 0], reach: {circle: {at: [0, 0], radius: " + radius + "}}, ");
+
+        assertThat(found().contains("plan.reach-smaller")).isEqualTo(refused);
+    }
+
+    @Test
+    void whatARingOfReachLeavesOutIsWhereTheRobotStands() throws IOException {
+        plan("base: [0, 0], ", "base: [0, 0], reach: {ring: {at: [0, 0], inner: 400 mm, radius: 2300 mm}}, ");
+
+        assertThat(found()).isEmpty();
     }
 
     @Test

@@ -85,6 +85,11 @@ public record EmergencyStop(
                 mounted.characters().equals("hand-held") ? Optional.empty() : Optional.of(Fixture.read(section)));
     }
 
+    /** The longest reach that the risk assessment of the cell allows to it; empty where that says nothing. */
+    public Optional<Stated<Quantity>> longestReach() {
+        return fixed.flatMap(Fixture::longestReach).map(LongestReach::distance);
+    }
+
     /** True when it is carried by hand. */
     public boolean handHeld() {
         return mounted.characters().equals("hand-held");

@@ -30,6 +30,13 @@ final class DrawnFaults {
                 .map(extent -> extent.zone().tag())
                 .filter(tag -> !zones.contains(tag.characters()))
                 .forEach(tag -> faults.add(notDrawn(plan, tag, "hazard zone", "zones")));
+        Set<String> robots = tags(plan.robots().stream().map(DrawnRobot::of));
+        layout.around().robots().stream()
+                .map(load -> load.robot().tag())
+                .filter(tag -> !robots.contains(tag.characters()))
+                .filter(tag -> layout.zonesOf(tag.characters()).stream()
+                        .anyMatch(zone -> zones.contains(zone.tag().characters())))
+                .forEach(tag -> faults.add(notDrawn(plan, tag, "robot", "robots")));
         Set<String> safeguards = tags(plan.safeguards().stream().map(DrawnSafeguard::of));
         layout.around().safeguards().stream()
                 .map(guarding -> guarding.safeguard().tag())
@@ -87,6 +94,15 @@ final class DrawnFaults {
         return outline instanceof Outline.Spot
                 ? Footprint.SPOT
                 : outline instanceof Outline.Line ? Footprint.LINE : Footprint.AREA;
+    }
+
+    /** The words for the forms of such a thing. */
+    static Set<String> forms(Footprint footprint) {
+        return switch (footprint) {
+            case LINE -> Set.of("line");
+            case AREA -> Outline.AREAS;
+            case SPOT -> Set.of("at", "line");
+        };
     }
 
     private static String words(Footprint footprint) {

@@ -1,5 +1,6 @@
 package org.cellfile.subject.plan;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.cellfile.claim.Recorded;
@@ -30,8 +31,6 @@ public record DrawnSafeguard(
         Optional<Swing> swing,
         Stated<String> standing,
         Recorded recorded) {
-
-    private static final Set<String> FORMS = Outline.FORMS;
 
     /**
      * Where a scanner is and what it sees.
@@ -93,11 +92,11 @@ public record DrawnSafeguard(
         return new DrawnSafeguard(of, Optional.empty(), scanner, Optional.empty(), swing, standing, recorded);
     }
 
-    static DrawnSafeguard read(Section section, Unit unit) {
+    static DrawnSafeguard read(Section section, Unit unit, List<Safeguard> listed) {
         Stated<String> of = section.reference("of", Safeguard.SORT);
         return new DrawnSafeguard(
                 of,
-                Outline.read(section, of.characters(), FORMS, unit),
+                Outline.read(section, of.characters(), Outline.FORMS, forms(of, listed), unit),
                 section.sectionIfStated("scanner").map(one -> Scanner.read(one, unit)),
                 section.sectionIfStated("warning-field").flatMap(one -> {
                     Optional<Outline> field = Outline.read(one, of.characters(), Outline.AREAS, unit);
@@ -107,5 +106,14 @@ public record DrawnSafeguard(
                 section.sectionIfStated("swing").map(one -> Swing.read(one, unit)),
                 section.statementIfStated("standing"),
                 Recordings.read(section, PlanDistance.about(of.characters())));
+    }
+
+    /** The forms it has by its kind; all of them where the safeguard is not listed. */
+    private static Set<String> forms(Stated<String> of, List<Safeguard> listed) {
+        return listed.stream()
+                .filter(safeguard -> safeguard.tag().characters().equals(of.characters()))
+                .findFirst()
+                .map(safeguard -> DrawnFaults.forms(safeguard.device().footprint()))
+                .orElse(Outline.FORMS);
     }
 }

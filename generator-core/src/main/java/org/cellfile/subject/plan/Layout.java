@@ -38,6 +38,7 @@ public final class Layout {
     private final Around around;
     private final List<Obstacle> obstacles;
     private final Shape barring;
+    private final List<Obstacle> shading;
     private final Map<String, List<SeenField>> fields;
     private final Map<String, Shape> zones = new TreeMap<>();
     private final Map<String, Shape> closing = new TreeMap<>();
@@ -74,6 +75,7 @@ public final class Layout {
         this.around = around;
         this.obstacles = Obstacle.barring(this);
         this.barring = Obstacle.together(obstacles);
+        this.shading = Obstacle.shading(this);
         this.fields = around.safeguards().stream()
                 .filter(guarding -> guarding.safeguard().device().looksFromOnePlace())
                 .collect(Collectors.toMap(
@@ -203,6 +205,11 @@ public final class Layout {
     /** The structures, fences and closed doors. */
     List<Obstacle> obstacles() {
         return obstacles;
+    }
+
+    /** What throws shadows on the fields of scanners. */
+    List<Obstacle> shading() {
+        return shading;
     }
 
     /** Structures, fences and closed doors together, which nobody gets across and nobody reaches through. */
@@ -408,6 +415,7 @@ public final class Layout {
     /** What does not hold on the plan, besides what is held of each distance. */
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(DrawnFaults.of(this));
+        plan.noPlaces().ifPresent(findings::add);
         findings.addAll(ScannerFaults.of(this));
         fields().forEach(field -> findings.addAll(field.findings()));
         SeenField.warning(this).forEach(field -> findings.addAll(field.findings()));

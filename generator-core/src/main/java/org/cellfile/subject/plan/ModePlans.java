@@ -25,8 +25,7 @@ final class ModePlans {
             List<Block> blocks = new ArrayList<>();
             blocks.add(facts(layout, mode));
             blocks.addAll(new PlanDrawing(layout).in(mode, told(layout, mode)));
-            sections.add(new Section(
-                    mode.tag().characters(), "Plan in the mode " + mode.name().characters(), blocks));
+            sections.add(new Section("", "Plan in the mode " + mode.name().characters(), blocks));
         }
         return sections;
     }

@@ -2,6 +2,7 @@ package org.cellfile.subject.plan;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.cellfile.geometry.Arcs;
 import org.cellfile.geometry.Shape;
 import org.cellfile.subject.safeguard.Guarding;
@@ -25,6 +26,17 @@ record Obstacle(String tag, Shape shape) {
             }
         }
         return List.copyOf(barring);
+    }
+
+    /** What throws shadows on the fields of scanners: all that bars, and what people get across and do not see over. */
+    static List<Obstacle> shading(Layout layout) {
+        return Stream.concat(
+                        layout.obstacles().stream(),
+                        of(layout.plan().structures().stream()
+                                        .filter(structure -> structure.isHiding() && !structure.bars())
+                                        .toList())
+                                .stream())
+                .toList();
     }
 
     /** What a person does not see over. */

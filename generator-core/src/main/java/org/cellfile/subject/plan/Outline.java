@@ -113,14 +113,25 @@ public sealed interface Outline {
      * @param forms that it may have
      */
     static Optional<Outline> read(Section section, String what, Set<String> forms, Unit unit) {
+        return read(section, what, forms, forms, unit);
+    }
+
+    /**
+     * The same.
+     *
+     * @param read the forms that can be read of it, so that it can be told what is wrong with them
+     * @param forms that it may have
+     */
+    static Optional<Outline> read(Section section, String what, Set<String> read, Set<String> forms, Unit unit) {
         List<String> stated = FORMS.stream().filter(section::has).toList();
-        if (stated.size() != 1 || !forms.contains(stated.get(0))) {
+        if (stated.size() != 1 || !read.contains(stated.get(0))) {
             section.report(Finding.refuses(
                     FORM,
                     what,
                     section.where(),
                     "`" + what + "` is drawn " + drawn(stated),
-                    "state exactly one of `" + String.join("`, `", new TreeSet<>(forms)) + "`"));
+                    "state " + (forms.size() == 1 ? "" : "exactly one of ") + "`"
+                            + String.join("`, `", new TreeSet<>(forms)) + "`"));
             return Optional.empty();
         }
         return switch (stated.get(0)) {
@@ -199,7 +210,9 @@ public sealed interface Outline {
                     OPEN,
                     what,
                     where,
-                    "the " + form + " of `" + what + "` has " + points.size() + " different corners, and " + fewest
+                    "the " + form + " of `" + what + "` has "
+                            + (points.size() == 1 ? "1 corner" : points.size() + " different corners") + ", and "
+                            + fewest
                             + " are the fewest",
                     "write every corner once, in the order in which one goes round or along"));
             return Optional.empty();

@@ -20,6 +20,7 @@ import org.cellfile.read.Section;
 import org.cellfile.source.Span;
 import org.cellfile.source.Stated;
 import org.cellfile.subject.identity.Person;
+import org.cellfile.subject.safeguard.Safeguard;
 
 /**
  * The cell from above, as somebody drew it. All coordinates are held in millimetres.
@@ -85,8 +86,28 @@ public record Plan(
                 "draw under `plan` where hazard zones, safeguards and devices are");
     }
 
-    /** Reads the plan of a cell; empty when it has none. */
-    public static Optional<Plan> read(Section top) {
+    /** Nobody works at the cell, by its plan. */
+    public static final FindingId NO_PLACES = new FindingId("plan.no-places");
+
+    /** That no operator place is drawn, if none is. */
+    Optional<Finding> noPlaces() {
+        return places.isEmpty()
+                ? Optional.of(Finding.warns(
+                        NO_PLACES,
+                        "",
+                        where,
+                        "no operator place is drawn, so that nothing tells whether an emergency stop is within reach of those who"
+                                + " work at the cell",
+                        "draw under `places` where they work, and state how near an emergency stop has to be"))
+                : Optional.empty();
+    }
+
+    /**
+     * Reads the plan of a cell; empty when it has none.
+     *
+     * @param listed the safeguards of the cell, which have their forms by their kinds
+     */
+    public static Optional<Plan> read(Section top, List<Safeguard> listed) {
         return top.sectionIfStated("plan").map(section -> {
             Stated<String> unit = section.word("unit", UNITS);
             Unit of = unit.value().flatMap(Unit::of).orElse(Unit.MILLIMETRE);
@@ -102,7 +123,7 @@ public record Plan(
                     each(section.list("zones"), of, DrawnZone::read),
                     each(section.listIfStated("robots"), of, DrawnRobot::read),
                     each(section.listIfStated("structures"), of, Structure::read),
-                    each(section.list("safeguards"), of, DrawnSafeguard::read),
+                    each(section.list("safeguards"), of, (one, in) -> DrawnSafeguard.read(one, in, listed)),
                     each(section.listIfStated("devices"), of, DrawnDevice::read),
                     each(section.listIfStated("places"), of, OperatorPlace::read),
                     each(section.listIfStated("ways-out"), of, WayOut::read));
@@ -203,8 +224,8 @@ public record Plan(
     }
 
     /** True when something stands on it against which a robot could press somebody. */
-    public boolean bars() {
-        return !robots.isEmpty() && structures.stream().anyMatch(Structure::bars);
+    public boolean holdsGaps() {
+        return !robots.isEmpty() && !structures.isEmpty();
     }
 
     /** The unit in which its points are written; millimetres when that could not be read. */

@@ -84,7 +84,10 @@ public final class PlanGap implements Recomputed {
 
     private record Nearest(String zone, Between between) {}
 
-    /** Of each structure that bars, to the nearest space in which a robot moves; none where no robot is drawn. */
+    /**
+     * Of each structure to the nearest space in which a robot moves; none where no robot is drawn. Of one that people get across too:
+     * whoever stands on it or beside it is pressed against it all the same.
+     */
     static List<PlanGap> of(Layout layout) {
         List<PlanGap> gaps = new ArrayList<>();
         for (Structure structure : layout.plan().structures()) {
@@ -93,7 +96,6 @@ public final class PlanGap implements Recomputed {
                     .findFirst();
             structure
                     .outline()
-                    .filter(any -> structure.bars())
                     .map(outline -> outline.shape(Arcs.AROUND))
                     .flatMap(shape -> nearest(layout, shape, measured))
                     .ifPresent(nearest -> gaps.add(new PlanGap(structure, nearest, layout, measured)));

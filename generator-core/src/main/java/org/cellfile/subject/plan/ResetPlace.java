@@ -55,7 +55,7 @@ public final class ResetPlace implements Recomputed {
     private final Optional<Derived> arm;
 
     /** What nobody sees of a zone from there, and where somebody would not be seen. */
-    record Hidden(String zone, Shape floor, String behind) {}
+    record Hidden(String zone, Shape floor, String by) {}
 
     private record Inside(String zone, Between between) {}
 
@@ -108,16 +108,20 @@ public final class ResetPlace implements Recomputed {
     /** What is hidden and wide enough that somebody finds room there, with what hides most of it. */
     private Optional<Hidden> hidden(Layout layout, String zone) {
         List<Obstacle> hiding = Obstacle.hiding(layout);
-        Shape floor = Sight.hidden(
-                        at, layout.zone(zone), Obstacle.together(hiding).notAround(at))
+        Shape floor = Sight.hidden(at, layout.zone(zone), Obstacle.together(hiding))
                 .roomFor(layout.widestOpening().quantity().coherent());
         return floor.empty()
                 ? Optional.empty()
                 : hiding.stream()
                         .max(Comparator.comparing(
-                                one -> Sight.hidden(at, floor, one.shape().notAround(at))
-                                        .area()))
-                        .map(most -> new Hidden(zone, floor, most.tag()));
+                                one -> Sight.hidden(at, floor, one.shape()).area()))
+                        .map(most -> new Hidden(zone, floor, by(most)));
+    }
+
+    /** A thing inside which the reset is drawn hides all that is around it. */
+    private String by(Obstacle most) {
+        boolean around = !most.shape().empty() && most.shape().notAround(at).empty();
+        return around ? "as the reset is drawn inside `" + most.tag() + "`" : "behind `" + most.tag() + "`";
     }
 
     private Optional<Derived> arm(Layout layout) {
@@ -222,7 +226,7 @@ public final class ResetPlace implements Recomputed {
                 tag(),
                 device.tag().where(),
                 "from the reset `" + tag() + "` at " + at + " a part of `" + part.zone + "` cannot be seen: "
-                        + Straight.place(part.floor) + ", behind `" + part.behind + "`",
+                        + Straight.place(part.floor) + ", " + part.by,
                 "move the reset to where the whole zone is in view, or fit one more that has to be pressed first where that part is"
                         + " in view; until then a named person may state a deviation");
     }

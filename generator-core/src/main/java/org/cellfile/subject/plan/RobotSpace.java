@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.cellfile.finding.Finding;
 import org.cellfile.finding.FindingId;
 import org.cellfile.geometry.Arcs;
@@ -21,6 +22,9 @@ final class RobotSpace {
     /** A hazard zone is drawn smaller than what it has to hold. */
     static final FindingId SMALLER = new FindingId("plan.zone-smaller");
 
+    /** A robot is drawn as if it did not get as far as it does. */
+    static final FindingId REACH_SMALLER = new FindingId("plan.reach-smaller");
+
     private RobotSpace() {}
 
     static List<Finding> of(Layout layout) {
@@ -32,7 +36,11 @@ final class RobotSpace {
                     .flatMap(zone -> base.flatMap(at -> extent(layout, zone, at)).stream())
                     .toList();
             faults.addAll(extents);
-            if (extents.isEmpty() && zones.stream().anyMatch(zone -> drawn(layout, zone))) {
+            List<Finding> reaches = Stream.of(reachSmaller(layout, drawn), limitedElsewhere(drawn))
+                    .flatMap(Optional::stream)
+                    .toList();
+            faults.addAll(reaches);
+            if (extents.isEmpty() && reaches.isEmpty() && zones.stream().anyMatch(zone -> drawn(layout, zone))) {
                 space(layout, drawn)
                         .flatMap(space -> leaves(layout, drawn, space, zones))
                         .ifPresent(faults::add);
@@ -63,6 +71,59 @@ final class RobotSpace {
                                 + Straight.place(outside) + " is left out",
                         "draw the whole zone, with tool, part and overrun; where something keeps the robot in, name it as the"
                                 + " zone's `limitation` in place of the extent"));
+    }
+
+    /** Its arm alone gets to the circle of its stated reach, wherever tool and part are then. */
+    private static Optional<Finding> reachSmaller(Layout layout, DrawnRobot drawn) {
+        Optional<Stated<Quantity>> stated = layout.around().robots().stream()
+                .filter(load -> load.tag().equals(drawn.of().characters()))
+                .map(load -> load.robot().reach())
+                .findFirst();
+        BigDecimal tolerance =
+                layout.plan().tolerance().value().map(Quantity::coherent).orElse(BigDecimal.ZERO);
+        return drawn.reach()
+                .flatMap(outline -> stated.flatMap(reach -> reach.value()
+                        .map(length -> length.coherent().subtract(tolerance))
+                        .filter(length -> length.signum() > 0)
+                        .flatMap(length -> drawn.base().value().map(base -> Shape.circle(base, length, Arcs.WITHIN)))
+                        .map(arm -> arm.without(filled(outline)).areas().roomFor(Straight.NARROWEST))
+                        .filter(outside -> !outside.empty())
+                        .map(outside -> Finding.refuses(
+                                REACH_SMALLER,
+                                drawn.of().characters(),
+                                outline.where(),
+                                "the `reach` drawn of the robot `" + drawn.of().characters()
+                                        + "` leaves out a part of the circle of its stated reach of "
+                                        + reach.characters()
+                                        + " about its base, " + reach.where().position() + ": "
+                                        + Straight.place(outside),
+                                "draw how far it gets with arm, tool and part, or leave `reach` out; what keeps it from a part of that is"
+                                        + " its `restricted-space`"))));
+    }
+
+    /** Nothing is limited to a space in which it does not stand. */
+    private static Optional<Finding> limitedElsewhere(DrawnRobot drawn) {
+        return drawn.restricted()
+                .flatMap(
+                        limit -> drawn.base()
+                                .value()
+                                .filter(base -> !filled(limit).meets(Shape.spot(base)))
+                                .map(
+                                        base -> Finding.refuses(
+                                                REACH_SMALLER,
+                                                drawn.of().characters(),
+                                                limit.where(),
+                                                "the `restricted-space` of the robot `"
+                                                        + drawn.of().characters() + "` does not hold its base at "
+                                                        + base,
+                                                "draw the whole space that the robot is limited to, with the floor on which it stands")));
+    }
+
+    /** With what a ring leaves out, where the robot itself stands. */
+    private static Shape filled(Outline outline) {
+        return outline instanceof Outline.Circle circle
+                ? Shape.circle(circle.centre(), circle.radius(), Arcs.AROUND)
+                : outline.shape(Arcs.AROUND);
     }
 
     /** Reach of arm, tool and part, as far as nothing limits it. */

@@ -128,15 +128,16 @@ record SeenField(String what, Guarding guarding, Span where, Point at, Shape dra
                 "is outside the " + view.sees().stripTrailingZeros().toPlainString() + " ° that the scanner at "
                         + view.at() + " sees",
                 "turn or move the scanner, or draw the field as far as it sees and " + beyond);
-        for (Obstacle obstacle : layout.obstacles()) {
+        for (Obstacle obstacle : layout.shading()) {
             add(
                     parts,
                     Sight.hidden(view.at(), faced, obstacle.shape()),
                     "is hidden from the scanner at " + view.at() + " by `" + obstacle.tag() + "`",
                     "move the scanner, or draw the field as far as it sees and " + beyond);
         }
-        Shape seen = faced.without(Sight.hidden(view.at(), faced, layout.barring()))
-                .without(layout.barring().areas())
+        Shape together = Obstacle.together(layout.shading());
+        Shape seen = faced.without(Sight.hidden(view.at(), faced, together))
+                .without(together.areas())
                 .areas();
         return new SeenField(what, guarding, outline.where(), view.at(), drawn, seen, List.copyOf(parts));
     }

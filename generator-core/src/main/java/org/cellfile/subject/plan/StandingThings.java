@@ -158,7 +158,7 @@ final class StandingThings {
                                 reach.place().name().characters(),
                                 reach.device().orElse("none"),
                                 reach.distance().map(workings::inUnits).orElse(NOTHING),
-                                workings.inUnits(reach.place().emergencyStopWithin(), Side.DOWN)))
+                                workings.inUnits(reach.most(), Side.DOWN)))
                         .toList());
     }
 
