@@ -62,7 +62,6 @@ class ConformanceTest {
                         example + "-safety-file.pdf",
                         "sheets/after-stop-en.pdf",
                         "sheets/automatic-operation-en.pdf",
-                        "sheets/emergency-en.pdf",
                         "sheets/energy-isolation-en.pdf",
                         "sheets/manual-reduced-speed-en.pdf",
                         "sheets/shift-check-en.pdf",
@@ -70,6 +69,8 @@ class ConformanceTest {
                         "forms/shift-check.pdf",
                         "forms/yearly-inspection.pdf",
                         "forms/stop-time-measurement.pdf");
+        // Printed once for each place at which it hangs.
+        assertThat(pages.keySet()).anyMatch(file -> file.matches("sheets/emergency(-at-[a-z]+)?-en\\.pdf"));
         for (byte[] page : RenderedFileTest.printed(pages).values()) {
             assertConforms(page, PDFAFlavour.PDFA_3_A);
             assertConforms(page, PDFAFlavour.PDFUA_1);

@@ -45,9 +45,6 @@ final class Picture {
     /** How much more a text keeps clear of a distance than of other lines. */
     private static final int OF_A_DISTANCE = 3;
 
-    /** The same of the edge of a hazard zone, which its reader has to see whole. */
-    private static final int OF_A_ZONE = 3;
-
     /** Of the corners of an area, or the stretches of a line, no more are tried for a text. */
     private static final int CORNERS = 8;
 
@@ -112,7 +109,7 @@ final class Picture {
             Shape seen = paper.seen(shape);
             kinds.add(kind);
             marks.add(new Mark(kind, paper.path(seen), false));
-            labels.drawn(paper.strokes(seen), !seen.areas().empty(), kind == Drawn.ZONE ? OF_A_ZONE : 1);
+            labels.drawn(paper.strokes(seen), !seen.areas().empty(), 1);
         }
     }
 
